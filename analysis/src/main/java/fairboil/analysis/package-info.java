@@ -1,0 +1,2 @@
+/** Works a study out: physics, layout and statistics, with no files, drawing, console or clock. */
+package fairboil.analysis;

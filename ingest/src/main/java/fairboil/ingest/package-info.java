@@ -1,0 +1,2 @@
+/** Reads a study folder on disk into typed values; knows no physics. */
+package fairboil.ingest;

@@ -1,0 +1,2 @@
+/** Turns results into a folder that a person can publish. */
+package fairboil.reports;
