@@ -1,0 +1,14 @@
+/**
+ * Invented studies: the demonstration in {@code data-demo}, and studies whose answers are known.
+ *
+ * <p>{@link fairboil.demo.DemoStudy} makes {@code data-demo}; its {@code main} writes it. Below it:
+ * {@link fairboil.demo.Burn} with {@link fairboil.demo.PotModel} and {@link
+ * fairboil.demo.FlameModel} (what truly happens), {@link fairboil.demo.LogDialect} and {@link
+ * fairboil.demo.Blemish} (what a logger makes of it), {@link fairboil.demo.Drilling} (holes as
+ * drilled and as measured).
+ *
+ * <p>The formulas here are not those of {@code fairboil.analysis}, which this package never uses to
+ * make a study: else the program would test itself. Chance comes from seeds and functions from
+ * {@link java.lang.StrictMath}, so that the same bytes come out on every machine.
+ */
+package fairboil.demo;
