@@ -48,7 +48,7 @@ final class FlameModel {
     Burn.Times times = burn.times();
     double air = burn.air().celsius();
     double flame = burn.fire().flame() - air;
-    if (second < 0) {
+    if (second <= 0) {
       return air;
     }
     if (second < times.gasLit()) {
