@@ -16,7 +16,7 @@ import java.util.TreeMap;
  */
 public final class DemoStudy {
 
-  private static final long SEED = 7;
+  private static final long SEED = 5;
 
   private DemoStudy() {}
 
