@@ -22,11 +22,36 @@ final class RulerStudy {
   static final List<List<Integer>> PEAKS =
       List.of(
           List.of(712, 705, 709),
-          List.of(698, 707, 701),
-          List.of(703, 694, 700),
+          List.of(709, 718, 712),
+          List.of(694, 685, 691),
           List.of(688, 696, 690),
-          List.of(691, 682, 689),
-          List.of(676, 684, 677));
+          List.of(697, 688, 695),
+          List.of(670, 678, 671));
+
+  /**
+   * The line through the means of the builds. R 4.2.2: {@code m <- sapply(peaks, mean)}, {@code f
+   * <- lm(m ~ rms)}, {@code coef(summary(f))}, {@code confint(f)}, {@code f$df.residual}.
+   */
+  static final Line BUILD_MEANS =
+      new Line(-11.95035460993, 3.196241318263, 4, -20.82454317305, -3.076166046808);
+
+  /**
+   * The line through all burns, as if each were a stove. R 4.2.2: {@code y <- unlist(peaks)},
+   * {@code x <- rep(rms, each = 3)}, {@code g <- lm(y ~ x)}, then as above.
+   */
+  static final Line BURN_LEVEL =
+      new Line(-11.95035460993, 1.840869499950, 16, -15.85282361805, -8.04788560181);
+
+  /**
+   * What R makes of the slope, K/mm.
+   *
+   * @param slope the estimate
+   * @param standardError its standard error
+   * @param degreesOfFreedom of its 95 % interval
+   * @param low the lower end of the interval
+   * @param high its upper end
+   */
+  record Line(double slope, double standardError, int degreesOfFreedom, double low, double high) {}
 
   private static final double AIR = 20;
   private static final PlainStudy.Ring RING = new PlainStudy.Ring(12, 300, 14);
