@@ -1,2 +1,11 @@
-/** Reads a study folder on disk into typed values; knows no physics. */
+/**
+ * A study folder on disk becomes a {@link fairboil.ingest.Study}: sheets, units, times and logs, no
+ * physics.
+ *
+ * <p>A {@code StudyReader} gives an {@link fairboil.ingest.OpenedStudy}: the sheets, and an opener
+ * of logs. Below it: {@code finding} (what a reader should know), {@code quantity} (units and
+ * moments), {@code grid} (bytes to rows of cells), {@code choice} and {@code sheet} (one schema a
+ * sheet, and the records that rows become), {@code log} (grid to log). Imports run from this
+ * package down, never back.
+ */
 package fairboil.ingest;

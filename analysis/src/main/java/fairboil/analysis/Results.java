@@ -1,0 +1,46 @@
+package fairboil.analysis;
+
+import fairboil.analysis.claim.ClaimResult;
+import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.group.BuildResult;
+import fairboil.analysis.layout.RingResult;
+import fairboil.analysis.run.References;
+import fairboil.analysis.run.RunResult;
+import fairboil.ingest.Study;
+import fairboil.ingest.finding.Finding;
+import java.util.List;
+
+/**
+ * Everything worked out for a study: what a report is made from. Immutable.
+ *
+ * @param study the sheets
+ * @param references the reference conditions used
+ * @param confidence the confidence of the intervals, between 0 and 1
+ * @param runs one result a run, in the order of the study
+ * @param builds one result a build, in the order of the study
+ * @param rings one result for each build and ring of which holes were measured
+ * @param holeEffects for each response and ring, those of the hole ring first
+ * @param claims one result a claim, in the order of the study
+ * @param findings all findings: of sheets, logs, runs and the study, sorted
+ */
+public record Results(
+    Study study,
+    References references,
+    double confidence,
+    List<RunResult> runs,
+    List<BuildResult> builds,
+    List<RingResult> rings,
+    List<HoleEffect> holeEffects,
+    List<ClaimResult> claims,
+    List<Finding> findings) {
+
+  /** Copies the lists. */
+  public Results {
+    runs = List.copyOf(runs);
+    builds = List.copyOf(builds);
+    rings = List.copyOf(rings);
+    holeEffects = List.copyOf(holeEffects);
+    claims = List.copyOf(claims);
+    findings = List.copyOf(findings);
+  }
+}

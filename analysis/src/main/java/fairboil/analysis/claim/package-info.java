@@ -1,0 +1,2 @@
+/** Claims: a verdict and numbers for each, read off an interval; no wording. */
+package fairboil.analysis.claim;

@@ -1,0 +1,65 @@
+package fairboil.analysis.figure;
+
+import fairboil.ingest.quantity.Dimension;
+import java.util.List;
+import java.util.function.Predicate;
+
+/**
+ * An uncertainty budget: the parts of a standard uncertainty, line by line, uncorrelated with each
+ * other. Combined by JCGM 100:2008, equation (11a).
+ *
+ * @param lines the lines; unmodifiable
+ */
+public record Budget(List<BudgetLine> lines) {
+
+  /** A budget without lines. */
+  public static final Budget NONE = new Budget(List.of());
+
+  /** Copies the lines. */
+  public Budget {
+    lines = List.copyOf(lines);
+  }
+
+  /** A budget of the given lines. */
+  public static Budget of(BudgetLine... lines) {
+    return new Budget(List.of(lines));
+  }
+
+  /** The combined standard uncertainty: the root of the sum of squares of the contributions. */
+  public double combined() {
+    return rootSumOfSquares(line -> true);
+  }
+
+  /** The part that is independent from run to run, and so shows up in their scatter. */
+  public double independent() {
+    return rootSumOfSquares(line -> line.sharedBy().isEmpty());
+  }
+
+  /** The part that is shared by the readings of instruments, and so does not average out. */
+  public double shared() {
+    return rootSumOfSquares(line -> line.sharedBy().isPresent());
+  }
+
+  /**
+   * The effective degrees of freedom by the Welch–Satterthwaite formula, JCGM 100:2008, equation
+   * (G.2b); infinite where all lines are well known.
+   */
+  public double effectiveDegreesOfFreedom() {
+    double combined = combined();
+    double sum = 0;
+    for (BudgetLine line : lines) {
+      sum += line.variance() * line.variance() / line.degreesOfFreedom();
+    }
+    return sum == 0 ? Double.POSITIVE_INFINITY : Math.pow(combined, 4) / sum;
+  }
+
+  /** A known figure with this budget as its uncertainty. */
+  public Figure around(double value, Dimension dimension) {
+    return new Figure.Known(
+        new Measured(value, combined(), effectiveDegreesOfFreedom(), dimension), this);
+  }
+
+  private double rootSumOfSquares(Predicate<BudgetLine> which) {
+    return Math.sqrt(lines.stream().filter(which).mapToDouble(BudgetLine::variance).sum());
+  }
+}

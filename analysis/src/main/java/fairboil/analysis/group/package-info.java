@@ -1,0 +1,2 @@
+/** Runs taken together by build: counts of outcomes, means and their intervals. */
+package fairboil.analysis.group;

@@ -1,0 +1,29 @@
+package fairboil.analysis.run;
+
+import java.util.Optional;
+
+/**
+ * Whether a run counts, and if not why: faults of the test, told in the sheet, never found by rule.
+ *
+ * @param excluded why the whole run is left out, if it is
+ * @param peakExcluded why its flame figures are left out, if they are
+ * @param boilExcluded why its boil figures are left out, if they are
+ */
+public record Inclusion(
+    Optional<String> excluded, Optional<String> peakExcluded, Optional<String> boilExcluded) {
+
+  /** Whether the run counts at all. */
+  public boolean included() {
+    return excluded.isEmpty();
+  }
+
+  /** Whether its flame figures count. */
+  public boolean includedForPeak() {
+    return included() && peakExcluded.isEmpty();
+  }
+
+  /** Whether its boil figures count. */
+  public boolean includedForBoil() {
+    return included() && boilExcluded.isEmpty();
+  }
+}

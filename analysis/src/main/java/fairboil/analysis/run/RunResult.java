@@ -1,0 +1,59 @@
+package fairboil.analysis.run;
+
+import fairboil.ingest.choice.Outcome;
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Ledger;
+import fairboil.ingest.log.RowFate;
+import fairboil.ingest.log.SourceFile;
+import fairboil.ingest.sheet.Build;
+import fairboil.ingest.sheet.Run;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything worked out for one run. Immutable; holds no log.
+ *
+ * @param run the run as its sheet gives it
+ * @param build the build that was burnt
+ * @param inclusion whether it counts
+ * @param outcome how it ended: as told, else as the log shows; empty if neither tells
+ * @param conditions the conditions
+ * @param timeline the events
+ * @param flame what the flame channel shows
+ * @param boil what was seen of the boil
+ * @param energy heat, and boil times restated
+ * @param fuel fuel measures
+ * @param sketch what a chart needs
+ * @param source the log file, if it was read to its end
+ * @param rows what became of the lines of the log, if there is one
+ * @param samples what became of the readings of each channel; unmodifiable
+ * @param findings what a reader should know of this run, sorted; unmodifiable
+ */
+public record RunResult(
+    Run run,
+    Build build,
+    Inclusion inclusion,
+    Optional<Outcome> outcome,
+    Conditions conditions,
+    Timeline timeline,
+    FlameResult flame,
+    BoilResult boil,
+    EnergyResult energy,
+    FuelResult fuel,
+    RunSketch sketch,
+    Optional<SourceFile> source,
+    Optional<Ledger<RowFate>> rows,
+    List<ChannelLedger> samples,
+    List<Finding> findings) {
+
+  /** Copies the lists. */
+  public RunResult {
+    samples = List.copyOf(samples);
+    findings = List.copyOf(findings);
+  }
+
+  /** Whether the water boiled. */
+  public boolean boiled() {
+    return outcome.filter(Outcome.BOILED::equals).isPresent();
+  }
+}

@@ -1,0 +1,36 @@
+package fairboil.ingest.sheet;
+
+import java.util.Comparator;
+
+/**
+ * What identifies a build, a run or a site: its study and its name. Never a bare string, because
+ * several studies may be pooled in which the same name means different things.
+ *
+ * @param study the name of the study, that is of its folder
+ * @param name the name as people say it; for a run whose name repeats over builds, build and run
+ *     joined by a hyphen, such as {@code A-1}
+ */
+public record Key(String study, String name) implements Comparable<Key> {
+
+  private static final Comparator<Key> ORDER =
+      Comparator.comparing(Key::study).thenComparing(Key::name);
+
+  /** Checks that there is a name. */
+  public Key {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException("a key needs a name");
+    }
+  }
+
+  /** Sorts by study, then name, code unit by code unit. */
+  @Override
+  public int compareTo(Key other) {
+    return ORDER.compare(this, other);
+  }
+
+  /** The name alone. */
+  @Override
+  public String toString() {
+    return name;
+  }
+}

@@ -1,0 +1,111 @@
+package fairboil.ingest.sheet;
+
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.quantity.Given;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+
+/**
+ * One row of a sheet, read: each cell by its {@link Column}, and the columns that the program does
+ * not know by their header. Immutable.
+ */
+public final class Row {
+
+  private final Place place;
+  private final Map<Column<?>, Given<?>> cells;
+  private final Map<String, Given<String>> extras;
+
+  private Row(Place place, Map<Column<?>, Given<?>> cells, Map<String, Given<String>> extras) {
+    this.place = place;
+    this.cells = new LinkedHashMap<>(cells);
+    this.extras = Collections.unmodifiableMap(new LinkedHashMap<>(extras));
+  }
+
+  /** Starts a row that stands at the given line of a sheet. */
+  public static Builder at(Place place) {
+    return new Builder(place);
+  }
+
+  /** The line of the sheet. */
+  public Place place() {
+    return place;
+  }
+
+  /** The cell of a column in this row, filled in or not. */
+  public Place place(Column<?> column) {
+    Given<?> given = cells.get(column);
+    return given != null ? given.place() : place.column(column.name());
+  }
+
+  /** The cell of a column, or empty if nothing was filled in. */
+  public <T> Optional<Given<T>> cell(Column<T> column) {
+    @SuppressWarnings("unchecked") // Builder.put pairs a column with a cell of its own type
+    Given<T> given = (Given<T>) cells.get(column);
+    return Optional.ofNullable(given);
+  }
+
+  /** The value in a column, else the column's fallback if it has one. */
+  public <T> Optional<T> value(Column<T> column) {
+    return cell(column).map(Given::value).or(column::fallback);
+  }
+
+  /**
+   * The value in a column that always has one: a required column, or one with a fallback.
+   *
+   * @throws NoSuchElementException if the cell is empty and the column has no fallback
+   */
+  public <T> T get(Column<T> column) {
+    return value(column)
+        .orElseThrow(() -> new NoSuchElementException("no " + column.name() + " at " + place));
+  }
+
+  /**
+   * The cells of columns that the program does not know, by header as written; unmodifiable. They
+   * can be named in {@code compare by} and {@code covariates}.
+   */
+  public Map<String, Given<String>> extras() {
+    return extras;
+  }
+
+  @Override
+  public String toString() {
+    return "Row[" + place + ", " + cells.values() + ", " + extras + "]";
+  }
+
+  /** Collects the cells of a row. */
+  public static final class Builder {
+
+    private final Place place;
+    private final Map<Column<?>, Given<?>> cells = new LinkedHashMap<>();
+    private final Map<String, Given<String>> extras = new LinkedHashMap<>();
+
+    private Builder(Place place) {
+      this.place = place;
+    }
+
+    /** Fills in a cell. */
+    public <T> Builder put(Column<T> column, Given<T> given) {
+      cells.put(column, given);
+      return this;
+    }
+
+    /** Fills in a cell with a value that stands in the column of that name. */
+    public <T> Builder put(Column<T> column, T value) {
+      return put(column, Given.of(value, value.toString(), place.column(column.name())));
+    }
+
+    /** Fills in a cell of a column that the program does not know. */
+    public Builder extra(String header, Given<String> given) {
+      extras.put(header, given);
+      return this;
+    }
+
+    /** The finished row. */
+    public Row build() {
+      return new Row(place, cells, extras);
+    }
+  }
+}
