@@ -51,7 +51,7 @@ class LauncherIT {
 
   @Test
   void runsThroughLinksToLinks() throws IOException {
-    Path bin = Files.createDirectories(temp.resolve("bin"));
+    Path bin = Files.createDirectories(installed.resolve("bin"));
     Files.createSymbolicLink(bin.resolve("absolute"), launcher);
     Files.createSymbolicLink(bin.resolve("relative"), Path.of("absolute"));
     assertPrintsVersion(run(bin, ours(), "./relative", "--version"));
