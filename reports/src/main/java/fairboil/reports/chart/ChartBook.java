@@ -211,7 +211,7 @@ public final class ChartBook {
         "run " + name,
         () -> {
           Caption caption = captions.run(run);
-          return new Drawn(new RunChart(run, captions, display).sheet(caption), caption);
+          return new Drawn(new RunChart(run, display).sheet(caption), caption);
         });
   }
 }

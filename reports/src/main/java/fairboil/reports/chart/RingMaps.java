@@ -122,9 +122,9 @@ final class RingMaps {
     int columns = Math.min(5, Math.max(2, maps.size()));
     int width = (Sheet.WIDTH - 2 * 20 - (columns - 1) * GAP) / columns;
     double outermost =
-        holes(maps).mapToDouble(hole -> radius(hole) + times * hole.deviation()).max().orElse(1);
-    double circle = maps.stream().mapToDouble(RingResult::extent).max().orElse(1);
-    double half = Math.max(outermost, circle) * (1 + MARGIN);
+        holes(maps).mapToDouble(hole -> radius(hole) + times * hole.deviation()).max().orElse(0);
+    double circle = maps.stream().mapToDouble(RingResult::extent).max().orElse(0);
+    double half = Math.max(1e-3, 1.12 * Math.max(outermost, circle));
     return new Layout(columns, width, width, -half, half, -half, half);
   }
 
@@ -154,13 +154,12 @@ final class RingMaps {
 
   private List<KeyEntry> key() {
     List<KeyEntry> key = new ArrayList<>();
-    key.add(new KeyEntry.Symbol(Glyph.CIRCLE, Hue.GREY, Fill.HOLLOW, 9, "meant to be"));
+    key.add(new KeyEntry.Symbol(Glyph.CIRCLE, Hue.GREY, Fill.HOLLOW, 9, "meant place"));
     List<Optional<String>> designs =
         maps.stream().map(map -> design(map.build())).distinct().toList();
-    if (designs.size() == 1) {
-      key.add(styles.of(designs.get(0)).key("is"));
-    } else {
-      key.addAll(styles.key(designs));
+    for (Optional<String> design : styles.inOrder(designs)) {
+      String of = designs.size() == 1 ? "" : ", " + DesignStyles.name(design);
+      key.add(styles.of(design).key("measured" + of));
     }
     key.add(bar(70, 1, Hue.BLACK, "on the " + (isWall() ? "wall" : "base")));
     key.add(bar(34, times, Hue.BLACK, "of deviation"));
@@ -221,7 +220,7 @@ final class RingMaps {
 
   private static Mark name(HoleError hole, Spot where) {
     return new Mark.Label(
-        List.of(where), String.valueOf(hole.number()), Hue.BLACK, Weight.PLAIN, Need.IF_ROOM);
+        List.of(where), "hole " + hole.number(), Hue.BLACK, Weight.PLAIN, Need.IF_ROOM);
   }
 
   private Spot onWall(HoleError hole, double up) {

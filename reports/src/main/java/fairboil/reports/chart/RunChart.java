@@ -9,7 +9,6 @@ import fairboil.ingest.quantity.Dimension;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Mark.Need;
 import fairboil.reports.chart.Mark.Weight;
-import fairboil.reports.words.Captions;
 import fairboil.reports.words.Captions.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
@@ -32,16 +31,14 @@ final class RunChart {
   private static final int TIME_AXIS = 44;
 
   private final RunResult run;
-  private final Captions captions;
   private final Display display;
   private final Shown degrees;
   private final Axis time;
   private final List<Curve> flame;
   private final List<Curve> below;
 
-  RunChart(RunResult run, Captions captions, Display display) {
+  RunChart(RunResult run, Display display) {
     this.run = run;
-    this.captions = captions;
     this.display = display;
     this.degrees = new Shown(display, Dimension.TEMPERATURE);
     this.flame = curves(run, Role.FLAME).toList();

@@ -67,7 +67,7 @@ public final class Captions {
                 + " interval of the line.";
     return new Caption(
         capitalised(response) + " against hole error, ring " + effect.ring(),
-        answer,
+        counts + ": " + answer,
         capitalised(counts) + ". " + sentence(answer) + marks,
         "Chart of "
             + response
@@ -221,7 +221,7 @@ public final class Captions {
         ends(rms.keySet().stream().sorted().toList(), rms::get, Dimension.LENGTH)
             .replace(" Lowest:", " Smallest RMS deviation:")
             .replace("highest:", "largest:");
-    String view = first.surface() == Surface.WALL ? "the wall unrolled" : "the base from below";
+    String view = first.surface() == Surface.WALL ? "the wall unrolled" : "the base in plan";
     return new Caption(
         "Where the holes are, ring " + first.ring(),
         view + "; " + scale,
@@ -328,8 +328,7 @@ public final class Captions {
         : " Events: " + events.stream().map(this::event).collect(Collectors.joining(", ")) + ".";
   }
 
-  /** An event with its time, such as {@code pot on 1:35}. */
-  public String event(TimedEvent event) {
+  private String event(TimedEvent event) {
     return event.text() + " " + display.number(event.seconds(), 1, Dimension.DURATION);
   }
 
