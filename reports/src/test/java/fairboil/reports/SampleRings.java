@@ -17,7 +17,7 @@ import java.util.Random;
 final class SampleRings {
 
   private static final double WRAP = 0.330;
-  private static final double RADIUS = 0.0525;
+  private static final double RADIUS = 0.034;
 
   private SampleRings() {}
 

@@ -139,14 +139,12 @@ final class SampleTrace {
     if (t < LIT) {
       return ambient;
     }
-    double shape = 1 - 0.10 * Math.pow((t - peakAt()) / boilTime, 2);
-    double growing = 1 - Math.exp(-(t - LIT) / 38);
+    double out = Math.min(t, flameOut());
+    double shape = 1 - 0.10 * Math.pow((out - peakAt()) / boilTime, 2);
+    double growing = 1 - Math.exp(-(out - LIT) / 38);
     double burning = ambient + (peak - ambient) * growing * shape;
-    if (t < flameOut()) {
-      return burning;
-    }
-    double last = ambient + (peak - ambient) * (1 - 0.10 * Math.pow(0.8, 2));
-    return ambient + 60 + (last - ambient - 60) * Math.exp(-(t - flameOut()) / 70);
+    double glow = ambient + 60;
+    return t <= out ? burning : glow + (burning - glow) * Math.exp(-(t - out) / 70);
   }
 
   private DoubleUnaryOperator flickering() {
