@@ -12,9 +12,13 @@ import fairboil.reports.page.view.TableView;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Designs and builds side by side. */
 final class BuildsSection {
+
+  private static final List<Measure> HEADLINES =
+      List.of(Measure.NORMALISED_BOIL_TIME, Measure.NORMALISED_PEAK);
 
   private BuildsSection() {}
 
@@ -29,7 +33,8 @@ final class BuildsSection {
 
   private static TableView table(Materials from) {
     List<Measure> measures =
-        Arrays.stream(Measure.values())
+        Stream.concat(HEADLINES.stream(), Arrays.stream(Measure.values()))
+            .distinct()
             .filter(
                 measure ->
                     from.results().builds().stream()
@@ -42,7 +47,7 @@ final class BuildsSection {
     for (Measure measure : measures) {
       columns.add(from.cells().column(measure.label(), measure.dimension()));
     }
-    return new TableView(
+    return TableView.list(
         "builds-table",
         "Mean of each build over the runs that count, with its interval",
         columns,

@@ -30,7 +30,7 @@ final class ClaimsSection {
             .row()
             .value(ClaimsSheet.WRITTEN_ON)
             .map(day -> "Written down on " + day + ".")
-            .orElse("The sheet does not say when it was written down."));
+            .orElse("When it was written down is not told."));
   }
 
   private static Tone tone(Verdict verdict) {

@@ -44,9 +44,9 @@ final class EffectCharts {
   private static TableView points(Materials from, HoleEffect effect, String id) {
     Dimension dimension = effect.response().dimension();
     String response = effect.response().label();
-    return new TableView(
+    return TableView.list(
         id,
-        "Hole error and " + response + " of each build",
+        "Hole error in ring " + effect.ring() + " and " + response + " of each build",
         List.of(
             ColumnView.words("build"),
             ColumnView.words("design"),
@@ -62,7 +62,7 @@ final class EffectCharts {
     return List.of(
         CellView.of(point.build().name()),
         CellView.of(point.design().orElse("")),
-        from.cells().cell(point.holeError(), 0, Dimension.LENGTH),
+        from.cells().cell(point.holeError(), FigureCells.OF_A_HOLE, Dimension.LENGTH),
         from.cells().cell(point.mean(), 1, dimension),
         FigureCells.count(burns.length),
         CellView.of(

@@ -67,7 +67,7 @@ final class FairnessSection {
           cells.forEach(cell -> row.add(CellView.of(cell)));
           body.add(row);
         });
-    return new TableView("conditions", caption, heads, body);
+    return TableView.grid("conditions", caption, heads, body);
   }
 
   private static Map<String, List<String>> turned(
@@ -112,7 +112,7 @@ final class FairnessSection {
                           CellView.of(RunWords.counts(run.inclusion())),
                           CellView.of(reason))));
     }
-    return new TableView(
+    return TableView.list(
         "left-out",
         "Left out for a fault of the test, as the sheet says",
         List.of(

@@ -15,6 +15,9 @@ import java.util.Optional;
 /** Figures as cells of tables and as facts. */
 final class FigureCells {
 
+  /** How finely places of holes are shown: as if uncertain by 0.15 mm, held in metres. */
+  static final double OF_A_HOLE = 1.5e-4;
+
   private final Display display;
   private final double confidence;
 
@@ -36,6 +39,14 @@ final class FigureCells {
 
   private CellView cell(Measured measured) {
     return cell(measured.value(), measured.standardUncertainty(), measured.dimension());
+  }
+
+  /** A figure without its unit, rounded as if it were uncertain by so much; empty if unknown. */
+  CellView cell(Figure figure, double coarseness) {
+    return figure
+        .ifKnown()
+        .map(measured -> cell(measured.value(), coarseness, measured.dimension()))
+        .orElse(CellView.of(""));
   }
 
   /** A held value without its unit, rounded by its uncertainty. */

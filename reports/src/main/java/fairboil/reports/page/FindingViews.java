@@ -40,7 +40,7 @@ final class FindingViews {
   private static Tone tone(Severity severity) {
     return switch (severity) {
       case ERROR -> Tone.BAD;
-      case WARNING -> Tone.OPEN;
+      case WARNING -> Tone.LOOK;
       case NOTE -> Tone.QUIET;
     };
   }

@@ -2,6 +2,7 @@ package fairboil.reports.page;
 
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.figure.Figure;
 import fairboil.analysis.layout.RingResult;
 import fairboil.ingest.choice.Air;
 import fairboil.ingest.quantity.Dimension;
@@ -20,6 +21,9 @@ import java.util.Optional;
 
 /** Whether hole position matters. */
 final class HolesSection {
+
+  /** Enough to see how holes lie. */
+  private static final double TENTH_OF_A_DEGREE = Math.toRadians(0.1);
 
   private HolesSection() {}
 
@@ -52,7 +56,7 @@ final class HolesSection {
     for (HoleEffect effect : from.results().holeEffects()) {
       effect.rows().forEach(row -> rows.add(row(from, effect, row)));
     }
-    return new TableView(
+    return TableView.list(
         "effect-models",
         "Every way in which the effect was estimated; the answer stands on the row marked so",
         List.of(
@@ -61,7 +65,7 @@ final class HolesSection {
             ColumnView.words("model"),
             ColumnView.words("term"),
             ColumnView.numbers("estimate"),
-            ColumnView.words("interval"),
+            ColumnView.numbers("interval"),
             ColumnView.numbers("degrees of freedom"),
             ColumnView.numbers("builds"),
             ColumnView.numbers("runs"),
@@ -110,7 +114,7 @@ final class HolesSection {
 
   private static TableView errors(Materials from) {
     FigureCells cells = from.cells();
-    return new TableView(
+    return TableView.list(
         "hole-errors",
         "Hole error of each ring, after best fit",
         List.of(
@@ -135,13 +139,17 @@ final class HolesSection {
         CellView.of(ring.ring()),
         CellView.of(ring.air().map(Air::label).orElse("")),
         CellView.number(ring.holes().size() + " of " + ring.holesIntended(), ring.holes().size()),
-        cells.cell(ring.rms()),
-        cells.cell(ring.rmsFloor()),
-        cells.cell(ring.largest()),
-        cells.cell(ring.spacingSd()),
-        cells.cell(ring.heightOffset()),
-        cells.cell(ring.rotation()),
+        millimetres(cells, ring.rms()),
+        millimetres(cells, ring.rmsFloor()),
+        millimetres(cells, ring.largest()),
+        millimetres(cells, ring.spacingSd()),
+        millimetres(cells, ring.heightOffset()),
+        cells.cell(ring.rotation(), TENTH_OF_A_DEGREE),
         cells.cell(ring.openArea()),
         cells.cell(ring.openAreaIntended()));
+  }
+
+  private static CellView millimetres(FigureCells cells, Figure length) {
+    return cells.cell(length, FigureCells.OF_A_HOLE);
   }
 }

@@ -7,7 +7,9 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.measure.Measure.Level;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
@@ -64,9 +66,14 @@ final class MethodsSection {
         new FactView("confidence", Display.percent(from.results().confidence()), ""));
   }
 
-  /** Altitudes are told as people tell them: in metres, whatever lengths are shown in. */
+  /** Altitudes are told in metres or feet, not in the units of holes. */
   private static String altitude(Materials from) {
-    return "at an altitude of " + Math.round(from.results().references().altitude()) + " m";
+    Unit unit =
+        from.results().study().settings().get(Settings.SHOW_UNITS) == DisplayUnits.US
+            ? Unit.FOOT
+            : Unit.METRE;
+    double altitude = unit.fromHeld(from.results().references().altitude(), Dimension.LENGTH);
+    return "at an altitude of " + Math.round(altitude) + "\u00a0" + unit.symbol();
   }
 
   private static List<RunResult> withBudget(Materials from, Measure measure) {
@@ -95,7 +102,7 @@ final class MethodsSection {
               Labels.of(influence) + (shared.contains(influence) ? " (shared)" : "")));
     }
     columns.add(ColumnView.numbers("together"));
-    return new TableView(
+    return TableView.list(
         "budget-" + measure.label().replace(' ', '-'),
         Plural.sentence(measure.label())
             + ": what each cause adds to the standard uncertainty"

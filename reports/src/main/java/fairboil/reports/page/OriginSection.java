@@ -31,7 +31,7 @@ final class OriginSection {
   }
 
   private static TableView settings(Row settings) {
-    return new TableView(
+    return TableView.grid(
         "settings",
         "Settings of the study",
         List.of(ColumnView.words("setting"), ColumnView.words("value"), ColumnView.words("origin")),
@@ -48,7 +48,7 @@ final class OriginSection {
   private static TableView sources(Materials from) {
     Stream<SourceFile> logs =
         from.results().runs().stream().map(RunResult::source).flatMap(Optional::stream);
-    return new TableView(
+    return TableView.list(
         "sources",
         "Every file read, with its fingerprint (SHA-256)",
         List.of(ColumnView.words("file"), ColumnView.numbers("bytes"), ColumnView.words("SHA-256")),

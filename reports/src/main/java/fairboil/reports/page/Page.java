@@ -7,6 +7,7 @@ import fairboil.reports.page.view.PageView;
 import fairboil.reports.words.AnswerWords;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
+import gg.jte.TemplateException;
 import gg.jte.output.WriterOutput;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -62,8 +63,11 @@ public final class Page {
     Writer legal = new LegalCharacters(writer);
     try {
       engine.render(template, parameters, new WriterOutput(legal));
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
+    } catch (TemplateException e) {
+      if (e.getCause() instanceof UncheckedIOException refused) {
+        throw refused.getCause();
+      }
+      throw e;
     }
     legal.flush();
   }

@@ -58,7 +58,7 @@ final class RunArticle {
   }
 
   private TableView events(RunResult run, String id) {
-    return new TableView(
+    return TableView.grid(
         id,
         "Events of run " + run.run().key().name(),
         List.of(

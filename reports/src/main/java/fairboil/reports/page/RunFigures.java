@@ -7,9 +7,14 @@ import fairboil.ingest.choice.NormaliseBy;
 import fairboil.reports.page.view.FactView;
 import fairboil.reports.page.view.RunView.Group;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** The figures of a run: those known by what they are about, the others by why they are not. */
 final class RunFigures {
@@ -44,6 +49,13 @@ final class RunFigures {
   }
 
   private void add(String title, Map<String, Figure> figures) {
+    Optional<String> shared = commonReason(figures.values());
+    if (shared.isPresent()) {
+      unknown
+          .computeIfAbsent(shared.get(), unseen -> new ArrayList<>())
+          .add("every figure of the " + title.toLowerCase(Locale.ROOT));
+      return;
+    }
     List<FactView> facts = new ArrayList<>();
     figures.forEach(
         (name, figure) -> {
@@ -56,6 +68,17 @@ final class RunFigures {
     if (!facts.isEmpty()) {
       groups.add(new Group(title, facts));
     }
+  }
+
+  /** The reason for which not one of the figures is known, if it is the same for all. */
+  private static Optional<String> commonReason(Collection<Figure> figures) {
+    Set<String> reasons = new HashSet<>();
+    for (Figure figure : figures) {
+      reasons.add(figure instanceof Figure.Unknown unknown ? unknown.reason() : "");
+    }
+    return reasons.size() == 1
+        ? reasons.stream().filter(reason -> !reason.isEmpty()).findFirst()
+        : Optional.empty();
   }
 
   private static Map<String, Figure> boil(RunResult run) {

@@ -45,7 +45,7 @@ final class RunsSection {
             cells.column("net power", Dimension.POWER),
             cells.column("air", Dimension.TEMPERATURE),
             cells.column("water", Dimension.MASS));
-    return new TableView(
+    return TableView.list(
         "runs-table",
         "Every run of the study",
         columns,
@@ -76,8 +76,8 @@ final class RunsSection {
   private static CellView counts(RunResult run) {
     String counts = RunWords.counts(run.inclusion());
     return run.inclusion().includedForPeak() && run.inclusion().includedForBoil()
-        ? CellView.of(counts)
-        : CellView.badge(counts, Tone.QUIET);
+        ? CellView.of("yes")
+        : CellView.badge(counts, Tone.LOOK);
   }
 
   /** How a run ended, as a word that is set off. */
@@ -88,6 +88,6 @@ final class RunsSection {
   }
 
   private static Tone tone(Outcome outcome) {
-    return outcome == Outcome.BOILED ? Tone.GOOD : Tone.OPEN;
+    return outcome == Outcome.BOILED ? Tone.PLAIN : Tone.LOOK;
   }
 }

@@ -53,7 +53,7 @@ final class StudyCharts {
             .filter(build -> build.summaries().containsKey(measure))
             .map(build -> row(from, build, measure))
             .toList();
-    return new TableView(
+    return TableView.list(
         id,
         Plural.sentence(measure.label()) + " of each build",
         List.of(
@@ -96,7 +96,7 @@ final class StudyCharts {
         result.holes().forEach(hole -> rows.add(row(from, result, hole)));
       }
     }
-    return new TableView(
+    return TableView.list(
         id,
         "Each hole of ring " + ring,
         List.of(
@@ -119,8 +119,7 @@ final class StudyCharts {
         length(from, hole.truePosition()));
   }
 
-  /** A length of the size of a deviation, to 0.01 mm. */
   private static CellView length(Materials from, double held) {
-    return from.cells().cell(held, 1.5e-4, Dimension.LENGTH);
+    return from.cells().cell(held, FigureCells.OF_A_HOLE, Dimension.LENGTH);
   }
 }

@@ -73,7 +73,7 @@ final class TrustSection {
     for (RunResult run : runs) {
       run.rows().ifPresent(ledger -> rows.add(row(run, ledger)));
     }
-    return new TableView(
+    return TableView.list(
         "log-lines",
         "Lines of each log: read = used + set aside",
         List.of(
@@ -111,7 +111,7 @@ final class TrustSection {
     for (RunResult run : runs) {
       run.samples().forEach(ledger -> rows.add(row(run, ledger)));
     }
-    return new TableView(
+    return TableView.list(
         "channel-readings",
         "Readings of each channel: readings = used + fault + spike + gap",
         columns,

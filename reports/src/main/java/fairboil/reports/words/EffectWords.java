@@ -72,12 +72,11 @@ public final class EffectWords {
         .findFirst()
         .map(
             row ->
-                "Had each burn been counted as if it were a stove of its own, the interval would"
-                    + " have read "
+                "Counting each burn as a stove of its own, the interval would have read "
                     + display.range(row.interval(), slope(effect.response()))
                     + " "
                     + display.symbol(slope(effect.response()))
-                    + ". Five burns of one stove are not five stoves: that is no result.");
+                    + ", which is no result: five burns of one stove are not five stoves.");
   }
 
   private String size(HoleEffect effect, EffectRow row) {
@@ -119,12 +118,7 @@ public final class EffectWords {
 
   private String conclusion(String change, Measure response) {
     return switch (origin) {
-      case AS_IT_CAME ->
-          "builds with worse holes have a "
-              + change
-              + " "
-              + response.label()
-              + ", an association and not proof of a cause";
+      case AS_IT_CAME -> "builds with worse holes have a " + change + " " + response.label();
       case ASSIGNED -> "worse holes make for a " + change + " " + response.label();
     };
   }

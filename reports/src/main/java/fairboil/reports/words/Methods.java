@@ -22,15 +22,15 @@ public final class Methods {
           method(
               "Boil time",
               "From the later of lit and pot on to the boil. The boil is where the line through"
-                  + " the last 8 K of heating meets the mean of the plateau that follows; the"
-                  + " plateau must last at least 60 s (15 s with a larger uncertainty) and agree"
+                  + " the last 8\u00a0K of heating meets the mean of the plateau that follows; the"
+                  + " plateau must last at least 60\u00a0s (15\u00a0s with a larger uncertainty) and agree"
                   + " with the boiling point. Where the log shows none, the stopwatch counts.",
               "A convention of this report. What people call a boil is kept beside it."),
           method(
               "Boiling point",
               "Of pure water at the air pressure of the place: the pressure read there; else that"
                   + " of the forecast, reduced to the altitude; else that of the standard"
-                  + " atmosphere at the altitude, give or take 0.8 K for the weather.",
+                  + " atmosphere at the altitude, give or take 0.8\u00a0K for the weather.",
               "IAPWS-IF97, region 4; ISO 2533:1975."),
           method(
               "Clean trace",

@@ -63,7 +63,7 @@
     table.parentElement.before(line);
   };
 
-  for (const table of document.querySelectorAll("table.data")) {
+  for (const table of document.querySelectorAll("table.list")) {
     const rows = table.tBodies[0].rows.length;
     if (rows > 1) {
       makeSortable(table);

@@ -8,8 +8,10 @@ public enum Tone {
   GOOD,
   /** Not as wished or claimed. */
   BAD,
-  /** Undecided, or to look at. */
+  /** Undecided. */
   OPEN,
+  /** To look at. */
+  LOOK,
   /** Of less weight. */
   QUIET;
 
@@ -20,6 +22,7 @@ public enum Tone {
       case GOOD -> "good";
       case BAD -> "bad";
       case OPEN -> "open";
+      case LOOK -> "look";
       case QUIET -> "quiet";
     };
   }
