@@ -8,12 +8,6 @@ import java.util.Arrays;
  */
 final class LineCells {
 
-  /** The most cells of one line. */
-  static final int MAX_CELLS = 1000;
-
-  /** The most characters of one cell. */
-  static final int MAX_CELL = 1 << 16;
-
   private char[] text = new char[0];
   private int[] starts = new int[16];
   private int[] ends = new int[16];

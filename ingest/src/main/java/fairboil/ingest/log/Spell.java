@@ -25,8 +25,7 @@ final class Spell {
     long millis = Math.round(Math.abs(seconds) * 1000);
     long whole = millis / 1000;
     String text =
-        String.format(
-            Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
+        String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
     return (seconds < 0 ? "-" : "") + text + fraction(millis % 1000);
   }
 

@@ -314,7 +314,9 @@ final class StampScanner {
     return timeParts;
   }
 
-  /** The first part of the time: hours, or minutes where there are two and they are {@code m:ss}. */
+  /**
+   * The first part of the time: hours, or minutes where there are two and they are {@code m:ss}.
+   */
   int first() {
     return first;
   }

@@ -1,0 +1,27 @@
+package fairboil.ingest.log;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * How the rows of a log are read for their times.
+ *
+ * @param reader reads the time of a row
+ * @param columns the columns, from 0, that tell time, used or not; unmodifiable
+ * @param emptyTimes what a row with an empty time cell is
+ */
+record TimePlan(TimeReader reader, Set<Integer> columns, RowFate emptyTimes) {
+
+  TimePlan {
+    columns = Set.copyOf(columns);
+  }
+
+  /** The columns that can only tell time, where no plan could be made. */
+  static Set<Integer> none(List<LogColumn> columns) {
+    return columns.stream()
+        .filter(column -> column.header().time().isPresent())
+        .map(LogColumn::index)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+}
