@@ -84,7 +84,7 @@ final class ChannelPlanner {
   private boolean mayBeReading(LogColumn column) {
     boolean looks =
         column.looks() == LogColumn.Looks.NUMBERS
-            || column.looks() == LogColumn.Looks.EMPTY && !column.header().written().isEmpty();
+            || (column.looks() == LogColumn.Looks.EMPTY && !column.header().written().isEmpty());
     return looks
         && !times.contains(column.index())
         && answers.roleOf(column).isEmpty()
@@ -141,7 +141,7 @@ final class ChannelPlanner {
 
   private static double celsius(Sample.Line row, LogColumn column) {
     NumberScanner numbers = new NumberScanner();
-    String cell = column.index() < row.cells().length ? row.cells()[column.index()] : "";
+    String cell = row.cell(column.index());
     boolean number = numbers.scan(cell.toCharArray(), 0, cell.length(), column.mark());
     Unit unit = column.header().unit().orElseThrow();
     return number && unit.dimension() == Dimension.TEMPERATURE
@@ -214,7 +214,7 @@ final class ChannelPlanner {
       return Optional.empty();
     }
     return shape.rows().stream()
-        .flatMap(row -> UnitWords.ofTemperature(row.cells()[column.getAsInt()]).stream())
+        .flatMap(row -> UnitWords.ofTemperature(row.cell(column.getAsInt())).stream())
         .findFirst();
   }
 

@@ -61,7 +61,7 @@ record HeaderName(
   private static HeaderName inBrackets(String written) {
     Matcher matcher = BRACKETS.matcher(written);
     while (matcher.find()) {
-      for (String part : matcher.group(1).split("[,;]")) {
+      for (String part : matcher.group(1).split("[,;]", -1)) {
         if (UnitWords.isUnit(part)) {
           String bare = written.substring(0, matcher.start()) + written.substring(matcher.end());
           return withUnit(written, bare.strip(), part);
@@ -113,7 +113,7 @@ record HeaderName(
     }
     boolean letter = unit.length() == 1;
     boolean kelvin = unit.equalsIgnoreCase("k") || unit.equalsIgnoreCase("v");
-    return UnitWords.isUnit(unit) && (!letter || !kelvin && isTemperature(before));
+    return UnitWords.isUnit(unit) && (!letter || (!kelvin && isTemperature(before)));
   }
 
   private static boolean isTemperature(List<String> words) {
@@ -147,6 +147,6 @@ record HeaderName(
 
   /** Whether the words say a temperature, or the unit does. */
   boolean saysTemperature() {
-    return unit.isPresent() || !other && time.isEmpty() && isTemperature(words);
+    return unit.isPresent() || (!other && time.isEmpty() && isTemperature(words));
   }
 }

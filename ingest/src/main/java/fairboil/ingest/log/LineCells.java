@@ -1,6 +1,8 @@
 package fairboil.ingest.log;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The cells of one line, as trimmed spans of its characters: nothing is copied. Filled anew for
@@ -50,7 +52,7 @@ final class LineCells {
 
   /** Blanks, tabs, non-breaking and thin blanks, and a stray mark of UTF-8 at a start. */
   static boolean isBlank(char c) {
-    return c <= ' ' ? c != 0 : c == '\u00A0' || c >= '\u2000' && isWideBlank(c);
+    return c <= ' ' ? c != 0 : c == '\u00A0' || (c >= '\u2000' && isWideBlank(c));
   }
 
   private static boolean isWideBlank(char c) {
@@ -102,10 +104,10 @@ final class LineCells {
   }
 
   /** The texts of all cells. */
-  String[] strings() {
-    String[] strings = new String[count];
+  List<String> strings() {
+    List<String> strings = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      strings[i] = string(i);
+      strings.add(string(i));
     }
     return strings;
   }

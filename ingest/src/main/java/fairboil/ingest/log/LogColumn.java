@@ -70,11 +70,11 @@ record LogColumn(
     int texts = 0;
     int units = 0;
     for (Sample.Line row : shape.rows()) {
-      CellKind kind = column < row.kinds().length ? row.kinds()[column] : CellKind.EMPTY;
+      CellKind kind = row.kind(column);
       numbers += isNumber(kind) ? 1 : 0;
       stamps += kind == CellKind.STAMP ? 1 : 0;
       texts += kind == CellKind.TEXT ? 1 : 0;
-      units += kind == CellKind.TEXT && isTemperatureUnit(row.cells()[column]) ? 1 : 0;
+      units += kind == CellKind.TEXT && isTemperatureUnit(row.cell(column)) ? 1 : 0;
     }
     return looks(numbers, stamps, texts, units);
   }
@@ -101,10 +101,10 @@ record LogColumn(
     int commas = 0;
     int points = 0;
     for (Sample.Line row : shape.rows()) {
-      for (int i = Math.max(0, only); i < (only < 0 ? row.cells().length : only + 1); i++) {
-        if (i < row.kinds().length && isNumber(row.kinds()[i])) {
-          commas += row.cells()[i].indexOf(',') >= 0 ? 1 : 0;
-          points += row.cells()[i].indexOf('.') >= 0 ? 1 : 0;
+      for (int i = Math.max(0, only); i < (only < 0 ? row.cells().size() : only + 1); i++) {
+        if (isNumber(row.kind(i))) {
+          commas += row.cell(i).indexOf(',') >= 0 ? 1 : 0;
+          points += row.cell(i).indexOf('.') >= 0 ? 1 : 0;
         }
       }
     }
@@ -118,9 +118,8 @@ record LogColumn(
   private static Optional<Unit> glued(TableShape shape, int column) {
     Set<Unit> units =
         shape.rows().stream()
-            .filter(row -> column < row.kinds().length)
-            .filter(row -> row.kinds()[column] == CellKind.NUMBER_WITH_UNIT)
-            .map(row -> gluedUnit(row.cells()[column]))
+            .filter(row -> row.kind(column) == CellKind.NUMBER_WITH_UNIT)
+            .map(row -> gluedUnit(row.cell(column)))
             .collect(Collectors.toSet());
     return units.size() == 1 ? Optional.of(units.iterator().next()) : Optional.empty();
   }

@@ -23,7 +23,7 @@ final class NumberRange {
   NumberRange(TableShape shape, LogColumn column) {
     NumberScanner numbers = new NumberScanner();
     for (Sample.Line row : shape.rows()) {
-      String cell = column.index() < row.cells().length ? row.cells()[column.index()] : "";
+      String cell = row.cell(column.index());
       if (numbers.scan(cell.toCharArray(), 0, cell.length(), column.mark())) {
         values.add(numbers.value());
         whole &= numbers.decimals() <= 0;

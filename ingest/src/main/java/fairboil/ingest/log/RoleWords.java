@@ -85,14 +85,14 @@ final class RoleWords {
   }
 
   private static boolean isColdJunction(Collection<String> words) {
-    return says(words, COLD_JUNCTION) || words.contains("cold") && words.contains("junction");
+    return says(words, COLD_JUNCTION) || (words.contains("cold") && words.contains("junction"));
   }
 
   // flame, flame1 and tflame alike.
   private static boolean says(Collection<String> words, Set<String> known) {
     return words.stream()
         .map(word -> word.replaceAll("\\d+$", ""))
-        .anyMatch(word -> known.contains(word) || word.startsWith("t") && isKnown(word, known));
+        .anyMatch(word -> known.contains(word) || (word.startsWith("t") && isKnown(word, known)));
   }
 
   private static boolean isKnown(String word, Set<String> known) {

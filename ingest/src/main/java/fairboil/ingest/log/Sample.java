@@ -38,7 +38,27 @@ record Sample(Separator separator, List<Line> rows) {
    * @param quoted whether some stood in quotation marks
    */
   record Line(
-      int number, String text, Type type, String[] cells, CellKind[] kinds, boolean quoted) {
+      int number,
+      String text,
+      Type type,
+      List<String> cells,
+      List<CellKind> kinds,
+      boolean quoted) {
+
+    Line {
+      cells = List.copyOf(cells);
+      kinds = List.copyOf(kinds);
+    }
+
+    /** The text of a cell, from 0; empty where the line ends before it. */
+    String cell(int index) {
+      return index < cells.size() ? cells.get(index) : "";
+    }
+
+    /** What a cell looks like. */
+    CellKind kind(int index) {
+      return index < kinds.size() ? kinds.get(index) : CellKind.EMPTY;
+    }
 
     /** How many cells look like data. */
     int data() {
@@ -98,12 +118,12 @@ record Sample(Separator separator, List<Line> rows) {
   private static Line line(RowLines source, CellKind.Judge judge) throws IOException {
     Type type = source.isBlank() ? Type.BLANK : source.isComment() ? Type.COMMENT : Type.CELLS;
     if (type != Type.CELLS) {
-      return new Line(source.number(), source.text(), type, new String[0], new CellKind[0], false);
+      return new Line(source.number(), source.text(), type, List.of(), List.of(), false);
     }
     LineCells cells = source.split();
-    CellKind[] kinds = new CellKind[cells.count()];
-    for (int i = 0; i < kinds.length; i++) {
-      kinds[i] = judge.of(cells, i);
+    List<CellKind> kinds = new ArrayList<>();
+    for (int i = 0; i < cells.count(); i++) {
+      kinds.add(judge.of(cells, i));
     }
     return new Line(source.number(), source.text(), type, cells.strings(), kinds, cells.isQuoted());
   }

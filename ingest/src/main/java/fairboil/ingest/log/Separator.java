@@ -115,6 +115,6 @@ enum Separator {
   }
 
   private boolean parts(char c) {
-    return LineCells.isBlank(c) || this == COMMA_OR_BLANKS && c == ',';
+    return LineCells.isBlank(c) || (this == COMMA_OR_BLANKS && c == ',');
   }
 }

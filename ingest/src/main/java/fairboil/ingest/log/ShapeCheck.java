@@ -41,9 +41,9 @@ final class ShapeCheck {
   }
 
   private static boolean isWhole(Sample.Line row) {
-    for (int i = 0; i < row.cells().length; i++) {
-      boolean number = row.kinds()[i] == CellKind.NUMBER;
-      if (number && !row.cells()[i].matches("[-+]?\\d+")) {
+    for (int i = 0; i < row.cells().size(); i++) {
+      boolean number = row.kind(i) == CellKind.NUMBER;
+      if (number && !row.cell(i).matches("[-+]?\\d+")) {
         return false;
       }
     }
@@ -58,11 +58,10 @@ final class ShapeCheck {
     int constant = 0;
     for (int i = 0; i < shape.width(); i++) {
       int column = i;
-      String first = shape.rows().get(0).cells()[i];
+      String first = shape.rows().get(0).cell(i);
       boolean same =
           shape.rows().stream()
-              .allMatch(
-                  row -> row.kinds()[column] == CellKind.TEXT && row.cells()[column].equals(first));
+              .allMatch(row -> row.kind(column) == CellKind.TEXT && row.cell(column).equals(first));
       constant += same ? 1 : 0;
     }
     return constant >= 2;

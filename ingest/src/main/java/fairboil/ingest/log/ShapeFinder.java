@@ -3,7 +3,6 @@ package fairboil.ingest.log;
 import fairboil.ingest.finding.Place;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -49,8 +48,8 @@ final class ShapeFinder {
   private static int usualWidth(List<Sample.Line> rows) {
     Map<Integer, Double> weights = new HashMap<>();
     for (Sample.Line row : rows) {
-      if (row.cells().length > 1 && row.data() > 0) {
-        weights.merge(row.cells().length, share(row), Double::sum);
+      if (row.cells().size() > 1 && row.data() > 0) {
+        weights.merge(row.cells().size(), share(row), Double::sum);
       }
     }
     return weights.entrySet().stream()
@@ -68,7 +67,7 @@ final class ShapeFinder {
   private static double score(List<Sample.Line> rows, int width) {
     double score = 0;
     for (Sample.Line row : rows) {
-      if (row.cells().length == width && row.data() > 0) {
+      if (row.cells().size() == width && row.data() > 0) {
         score += share(row);
       }
     }
@@ -79,10 +78,10 @@ final class ShapeFinder {
     int[] data = new int[width];
     int[] text = new int[width];
     for (Sample.Line row : sample.rows()) {
-      if (row.cells().length == width && row.data() > 0) {
+      if (row.cells().size() == width && row.data() > 0) {
         for (int i = 0; i < width; i++) {
-          data[i] += row.kinds()[i].isData() ? 1 : 0;
-          text[i] += row.kinds()[i] == CellKind.TEXT ? 1 : 0;
+          data[i] += row.kind(i).isData() ? 1 : 0;
+          text[i] += row.kind(i) == CellKind.TEXT ? 1 : 0;
         }
       }
     }
@@ -94,15 +93,15 @@ final class ShapeFinder {
   }
 
   private boolean isReading(Sample.Line row) {
-    if (row.cells().length != width) {
+    if (row.cells().size() != width) {
       return false;
     }
     boolean some = false;
     for (int i = 0; i < width; i++) {
-      if (numeric[i] && row.kinds()[i] == CellKind.TEXT) {
+      if (numeric[i] && row.kind(i) == CellKind.TEXT) {
         return false;
       }
-      some |= numeric[i] && row.kinds()[i].isData();
+      some |= numeric[i] && row.kind(i).isData();
     }
     return some;
   }
@@ -121,7 +120,7 @@ final class ShapeFinder {
       header = headerInComment(first);
     }
     inComment &= header.isPresent();
-    String[] groups = header.isPresent() ? groupsAbove(named, header.get()) : new String[0];
+    List<String> groups = header.isPresent() ? groupsAbove(named, header.get()) : List.<String>of();
     return Optional.of(
         new TableShape(
             sample.separator(),
@@ -185,7 +184,7 @@ final class ShapeFinder {
     String text = row(i).text().strip().replaceFirst("^[#%;/]+", "");
     Sample.Line line = resplit(row(i), text, sample.separator());
     return Optional.of(fitted(line))
-        .filter(names -> names.cells().length == width && names.data() * 2 <= width);
+        .filter(names -> names.cells().size() == width && names.data() * 2 <= width);
   }
 
   private static Sample.Line resplit(Sample.Line line, String text, Separator separator) {
@@ -195,21 +194,21 @@ final class ShapeFinder {
     return line(line, cells.strings(), judge);
   }
 
-  private static Sample.Line line(Sample.Line line, String[] cells, CellKind.Judge judge) {
-    CellKind[] kinds = Arrays.stream(cells).map(judge::of).toArray(CellKind[]::new);
+  private static Sample.Line line(Sample.Line line, List<String> cells, CellKind.Judge judge) {
+    List<CellKind> kinds = cells.stream().map(judge::of).toList();
     return new Sample.Line(
         line.number(), line.text(), Sample.Type.CELLS, cells, kinds, line.quoted());
   }
 
   // Where blanks part cells, names of several words are parted by two blanks, or hold a bracket.
   private Sample.Line fitted(Sample.Line header) {
-    if (!sample.separator().collapses() || header.cells().length == width) {
+    if (!sample.separator().collapses() || header.cells().size() == width) {
       return header;
     }
     String bare = header.text().strip().replaceFirst("^[#%;/]+\\s*", "");
     for (String pattern : List.of("\\s{2,}|\\t", "\\s+(?![(\\[])", "\\s*,\\s*")) {
-      String[] names = bare.split(pattern);
-      if (names.length == width) {
+      List<String> names = List.of(bare.split(pattern, -1));
+      if (names.size() == width) {
         return line(header, names, new CellKind.Judge());
       }
     }
@@ -217,21 +216,21 @@ final class ShapeFinder {
   }
 
   // Names over names that repeat: those of the runs that stand side by side.
-  private String[] groupsAbove(int header, Sample.Line names) {
+  private List<String> groupsAbove(int header, Sample.Line names) {
     int above = header <= 0 ? -1 : header - 1;
-    if (above < 0 || !repeats(names.cells()) || row(above).cells().length < 2) {
-      return new String[0];
+    if (above < 0 || !repeats(names.cells()) || row(above).cells().size() < 2) {
+      return List.<String>of();
     }
-    String[] groups = row(above).cells().clone();
-    for (int i = 1; i < groups.length; i++) {
-      groups[i] = groups[i].isEmpty() ? groups[i - 1] : groups[i];
+    List<String> groups = new ArrayList<>();
+    for (String name : row(above).cells()) {
+      groups.add(name.isEmpty() && !groups.isEmpty() ? groups.get(groups.size() - 1) : name);
     }
     return groups;
   }
 
-  private static boolean repeats(String[] names) {
+  private static boolean repeats(List<String> names) {
     Set<String> seen = new HashSet<>();
-    return Arrays.stream(names)
+    return names.stream()
         .filter(name -> !name.isEmpty())
         .anyMatch(name -> !seen.add(name.toLowerCase(Locale.ROOT)));
   }

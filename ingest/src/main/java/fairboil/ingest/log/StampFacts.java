@@ -34,7 +34,7 @@ final class StampFacts {
       StringBuilder text = new StringBuilder();
       for (LogColumn column : columns) {
         text.append(text.length() == 0 ? "" : " ");
-        text.append(column.index() < row.cells().length ? row.cells()[column.index()] : "");
+        text.append(row.cell(column.index()));
       }
       facts.add(text.toString());
     }

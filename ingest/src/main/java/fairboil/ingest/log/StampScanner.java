@@ -73,7 +73,7 @@ final class StampScanner {
     int before = position;
     for (int i = 0; i < 3; i++) {
       int from = position;
-      if (!takeDatePart(i) || i < 2 && !takeDateMark(i)) {
+      if (!takeDatePart(i) || (i < 2 && !takeDateMark(i))) {
         position = before;
         return false;
       }
@@ -125,8 +125,10 @@ final class StampScanner {
       return false;
     }
     char c = text[position];
-    boolean blank = c == ' ' && (monthNamed || position + 1 < end && isLetter(text[position + 1]));
-    if (c != '-' && c != '/' && c != '.' && !blank || part > 0 && c != dateMark) {
+    boolean blank =
+        c == ' ' && (monthNamed || (position + 1 < end && isLetter(text[position + 1])));
+    boolean mark = c == '-' || c == '/' || c == '.' || blank;
+    if (!mark || (part > 0 && c != dateMark)) {
       return false;
     }
     dateMark = c;
@@ -345,7 +347,7 @@ final class StampScanner {
 
   /** Whether minutes and seconds are below 60 and, with AM or PM, hours from 1 to 12. */
   boolean isProper() {
-    boolean hours = half == Half.UNSAID || first >= 1 && first <= 12;
+    boolean hours = half == Half.UNSAID || (first >= 1 && first <= 12);
     return hours && second < 60 && third < 61;
   }
 

@@ -41,7 +41,7 @@ final class StampTimes implements TimeReader {
       return false;
     }
     boolean dated = format.order().isPresent();
-    if (dated != scanner.hasDate() || !hasExpectedOffset() || dated && !readDay()) {
+    if (dated != scanner.hasDate() || !hasExpectedOffset() || (dated && !readDay())) {
       return false;
     }
     double clock = scanner.seconds(format.style());

@@ -142,7 +142,7 @@ final class TableReader {
       tally.setAside(RowFate.HEADER, rows.number());
       headersAgain.add(times.size());
     } else if (isTimeEmpty(cells)) {
-      withoutTime(cells);
+      withoutTime();
     } else if (!plan.reader().read(cells)) {
       unreadableTime(cells);
     } else {
@@ -186,11 +186,11 @@ final class TableReader {
     return plan.columns().stream().allMatch(cells::isEmpty);
   }
 
-  private void withoutTime(LineCells cells) {
+  private void withoutTime() {
     if (plan.emptyTimes() == RowFate.OUTSIDE_RUN) {
       tally.setAside(RowFate.OUTSIDE_RUN, rows.number());
     } else {
-      waitFor(cells);
+      waitForMore();
     }
   }
 
@@ -200,7 +200,7 @@ final class TableReader {
     } else if (rows.isUnended() && times.size() > 0 && startsLikeReading(rows.text())) {
       cutOff();
     } else {
-      waitFor(cells);
+      waitForMore();
     }
   }
 
@@ -210,7 +210,7 @@ final class TableReader {
   }
 
   // Text is the end of the table if nothing follows it, and a fault if readings do.
-  private void waitFor(LineCells cells) {
+  private void waitForMore() {
     if (waiting.isEmpty()) {
       firstWaiting = rows.text().strip();
     }

@@ -21,13 +21,14 @@ record TableShape(
     int width,
     Optional<Sample.Line> header,
     boolean inComment,
-    String[] groups,
+    List<String> groups,
     Optional<Sample.Line> units,
     int firstLine,
     List<String> preamble,
     List<Sample.Line> rows) {
 
   TableShape {
+    groups = List.copyOf(groups);
     preamble = List.copyOf(preamble);
     rows = List.copyOf(rows);
   }
@@ -49,14 +50,14 @@ record TableShape(
 
   /** How many names the header has, up to the last that is not empty. */
   int names() {
-    int names = header.map(line -> line.cells().length).orElse(0);
+    int names = header.map(line -> line.cells().size()).orElse(0);
     while (names > 0 && name(names - 1).isEmpty()) {
       names--;
     }
     return names;
   }
 
-  private static String cell(String[] cells, int column) {
-    return column < cells.length ? cells[column] : "";
+  private static String cell(List<String> cells, int column) {
+    return column < cells.size() ? cells.get(column) : "";
   }
 }

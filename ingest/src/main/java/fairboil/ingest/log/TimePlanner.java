@@ -164,7 +164,7 @@ final class TimePlanner {
     boolean distinct = Set.copyOf(words).size() == words.size();
     boolean clock = words.contains(TimeWord.MINUTES) && words.contains(TimeWord.SECONDS);
     boolean hours = words.contains(TimeWord.HOURS);
-    if (!distinct || !clock || !hours && named.size() != 2) {
+    if (!distinct || !clock || (!hours && named.size() != 2)) {
       return List.of();
     }
     remarks.note(

@@ -57,7 +57,7 @@ final class Runs {
   private static ClockTime moment(String text) {
     boolean clock = text.startsWith("at ");
     double seconds = 0;
-    for (String part : text.replace("at ", "").split(":")) {
+    for (String part : text.replace("at ", "").split(":", -1)) {
       seconds = seconds * 60 + Double.parseDouble(part);
     }
     return clock
@@ -69,7 +69,7 @@ final class Runs {
   static Sensor sensor(String text, int line) {
     Place place = Place.of("sensors.csv", line);
     Row.Builder row = Row.at(place);
-    for (String cell : text.split(";")) {
+    for (String cell : text.split(";", -1)) {
       String name = cell.substring(0, cell.indexOf('=')).strip();
       String value = cell.substring(cell.indexOf('=') + 1).strip();
       put(row, name, value);
