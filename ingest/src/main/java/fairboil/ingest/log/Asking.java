@@ -18,10 +18,19 @@ final class Asking {
   private final List<ChannelReader> channels;
   private final Remarks remarks;
   private final int headerLine;
+  private final boolean asked;
 
-  Asking(List<ChannelReader> channels, int headerLine, Remarks remarks) {
+  /**
+   * What is to be asked of the columns.
+   *
+   * @param channels the columns, read
+   * @param shape the table
+   * @param asked whether an error already asks which of several columns has a role
+   */
+  Asking(List<ChannelReader> channels, TableShape shape, boolean asked, Remarks remarks) {
     this.channels = channels;
-    this.headerLine = headerLine;
+    this.headerLine = shape.header().map(Sample.Line::number).orElse(shape.firstLine());
+    this.asked = asked;
     this.remarks = remarks;
   }
 
@@ -34,9 +43,9 @@ final class Asking {
     boolean flame = has(Role.FLAME);
     boolean water = has(Role.WATER);
     List<ChannelReader> open = channels.stream().filter(this::isOpen).toList();
-    if (!flame && !water) {
+    if (!flame && !water && !asked) {
       askRoles(open);
-    } else if (!open.isEmpty()) {
+    } else if (!asked && !open.isEmpty()) {
       tellUnused(open, flame ? Role.WATER : Role.FLAME, flame && water);
     }
   }
@@ -102,9 +111,12 @@ final class Asking {
           "check that this is the log of the run");
       return;
     }
-    ChannelReader likely = hottest(open);
+    List<ChannelReader> temperatures =
+        open.stream().filter(channel -> saysTemperature(channel)).toList();
+    List<ChannelReader> candidates = temperatures.isEmpty() ? open : temperatures;
+    ChannelReader likely = hottest(candidates);
     String ranges =
-        open.stream()
+        candidates.stream()
             .map(channel -> channel.plan().column().name() + " holds " + channel.words())
             .collect(Collectors.joining("; "));
     remarks.error(
@@ -112,10 +124,13 @@ final class Asking {
         "no column is called flame or water; " + ranges,
         "say in sensors.csv which column is the flame and which the water, a row each",
         row(likely.plan().column(), likely.range().likelyRole(), unit(likely)));
-    open.stream()
+    candidates.stream()
         .filter(channel -> channel != likely && !channel.range().likelyRole().isEmpty())
-        .filter(channel -> channel.plan().column().header().saysTemperature())
         .forEach(this::suggest);
+  }
+
+  private static boolean saysTemperature(ChannelReader channel) {
+    return channel.plan().column().header().saysTemperature();
   }
 
   private void suggest(ChannelReader channel) {
@@ -126,11 +141,10 @@ final class Asking {
         row(channel.plan().column(), channel.range().likelyRole(), unit(channel)));
   }
 
-  private static ChannelReader hottest(List<ChannelReader> open) {
-    return open.stream()
-        .filter(channel -> channel.plan().column().header().saysTemperature())
+  private static ChannelReader hottest(List<ChannelReader> channels) {
+    return channels.stream()
         .reduce((a, b) -> b.range().highest() > a.range().highest() ? b : a)
-        .orElse(open.get(0));
+        .orElseThrow();
   }
 
   private static Optional<Unit> unit(ChannelReader channel) {
@@ -139,8 +153,7 @@ final class Asking {
 
   private void tellUnused(List<ChannelReader> open, Role missing, boolean both) {
     for (ChannelReader channel : open) {
-      boolean temperature = channel.plan().column().header().saysTemperature();
-      if (temperature && !both) {
+      if (saysTemperature(channel) && !both) {
         remarks.note(
             place(channel),
             "this column was not used; it holds " + channel.words(),

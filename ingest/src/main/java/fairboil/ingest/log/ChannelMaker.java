@@ -84,7 +84,11 @@ final class ChannelMaker {
       return 0;
     }
     int decimals = Math.min(MOST_DECIMALS, reader.decimals());
-    double digit = Math.pow(10, -decimals) * commonFactor(written, Math.pow(10, decimals));
+    long factor = commonFactor(written, Math.pow(10, decimals));
+    if (factor == 1 && reader.decimals() > MOST_DECIMALS) {
+      return 0;
+    }
+    double digit = Math.pow(10, -decimals) * factor;
     Unit unit = plan.unit().orElseThrow();
     return Math.abs(unit.toHeld(digit * plan.scale(), unit.dimension().ofDifference()));
   }

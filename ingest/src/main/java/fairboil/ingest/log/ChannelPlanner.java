@@ -1,5 +1,7 @@
 package fairboil.ingest.log;
 
+import static java.util.stream.Collectors.toSet;
+
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.Dimension;
@@ -33,6 +35,7 @@ final class ChannelPlanner {
   private final SensorAnswers answers;
   private final Remarks remarks;
   private final Optional<Unit> preambleUnit;
+  private boolean ambiguous;
 
   ChannelPlanner(
       TableShape shape,
@@ -48,6 +51,11 @@ final class ChannelPlanner {
     this.preambleUnit = preambleUnit();
   }
 
+  /** Whether several columns say the same role, about which an error asks. */
+  boolean isAmbiguous() {
+    return ambiguous;
+  }
+
   /**
    * Plans for the columns with a role, and for those that may have one, in the order of the log.
    */
@@ -60,12 +68,18 @@ final class ChannelPlanner {
         taken.add(column.index());
       }
     }
+    Set<Role> roles = plans.stream().map(plan -> plan.role().orElseThrow()).collect(toSet());
     columns.stream()
         .filter(column -> !taken.contains(column.index()) && mayBeReading(column))
+        .filter(column -> roles.stream().noneMatch(role -> mentions(column, role)))
         .limit(MOST_ASKED)
         .forEach(column -> plans.add(plan(column, Optional.empty())));
     plans.sort((a, b) -> Integer.compare(a.column().index(), b.column().index()));
     return plans;
+  }
+
+  private static boolean mentions(LogColumn column, Role role) {
+    return RoleWords.mention(column.header().words(), role);
   }
 
   private List<LogColumn> withRole(Role role) {
@@ -84,7 +98,8 @@ final class ChannelPlanner {
   private boolean mayBeReading(LogColumn column) {
     boolean looks =
         column.looks() == LogColumn.Looks.NUMBERS
-            || (column.looks() == LogColumn.Looks.EMPTY && !column.header().written().isEmpty());
+            || (column.looks() == LogColumn.Looks.EMPTY && !column.header().written().isEmpty())
+            || (column.looks() == LogColumn.Looks.TEXT && hasRoleWord(column));
     return looks
         && !times.contains(column.index())
         && answers.roleOf(column).isEmpty()
@@ -95,11 +110,9 @@ final class ChannelPlanner {
   // One temperature in two units is one column; anything else is to be asked.
   private List<LogColumn> onlyOne(List<LogColumn> named, Role role) {
     Set<String> bare =
-        named.stream()
-            .map(column -> HeaderName.plain(column.header().bare()))
-            .collect(Collectors.toSet());
+        named.stream().map(column -> HeaderName.plain(column.header().bare())).collect(toSet());
     Set<Optional<Unit>> units =
-        named.stream().map(column -> column.header().unit()).collect(Collectors.toSet());
+        named.stream().map(column -> column.header().unit()).collect(toSet());
     if (bare.size() == 1 && units.size() == named.size() && !units.contains(Optional.empty())) {
       noteTwin(named);
       return named.subList(0, 1);
@@ -109,6 +122,7 @@ final class ChannelPlanner {
     if (stated.size() == 1) {
       return stated;
     }
+    ambiguous = true;
     String names = named.stream().map(LogColumn::name).collect(Collectors.joining(", "));
     remarks.error(
         headerPlace(),
@@ -133,7 +147,7 @@ final class ChannelPlanner {
           "this column differs from "
               + used.name()
               + " by up to "
-              + Spell.number(farthest)
+              + Spell.number(Math.rint(farthest * 10) / 10)
               + " K, though both should be the same temperature",
           "check the logger; " + used.name() + " was used");
     }

@@ -19,6 +19,11 @@ final class ChannelReader {
   private static final Pattern THOUSANDS =
       Pattern.compile("[-+]?\\d{1,3}(?:([.,' \u00a0\u2009\u202f\u2019])\\d{3})+(?:[.,]\\d+)?");
 
+  /** More zeros than a probe in ice or frost would give by chance. */
+  private static final int MANY_ZEROS = 10;
+
+  private static final double WARM = 40;
+
   private final ChannelPlan plan;
   private final boolean kept;
   private final Series values = new Series();
@@ -31,6 +36,7 @@ final class ChannelReader {
   private double firstOutside;
   private int firstOutsideLine;
 
+  private long zeros;
   private long texts;
   private int firstTextLine;
   private String firstText = "";
@@ -69,7 +75,18 @@ final class ChannelReader {
 
   /** Reads the cell of a row. */
   void read(LineCells cells, int line) {
-    int cell = plan.column().index();
+    read(cells, plan.column().index(), line);
+  }
+
+  /** Takes note that a row has no cell. */
+  void skip() {
+    if (kept) {
+      values.add(EMPTY);
+    }
+  }
+
+  /** Reads a cell. */
+  void read(LineCells cells, int cell, int line) {
     double value = cells.isEmpty(cell) ? EMPTY : readFilled(cells, cell, line);
     if (kept) {
       values.add(value);
@@ -93,6 +110,7 @@ final class ChannelReader {
       return FAULT;
     }
     range.add(written * plan.scale());
+    zeros += written == 0 ? 1 : 0;
     if (kept && !FaultCodes.isPossible(plan.held(written), plan.dimension())) {
       if (outside++ == 0) {
         firstOutside = written;
@@ -181,6 +199,13 @@ final class ChannelReader {
       tellUnbelievable(remarks);
       return false;
     }
+    if (kept && range.count() == 0 && texts > 0) {
+      remarks.error(
+          remarks.cell(firstTextLine, name),
+          "this column has no number in it, only text such as " + Spell.quoted(firstText),
+          "check that the log was exported whole, or name the right column in sensors.csv");
+      return false;
+    }
     tellFaults(remarks);
     return true;
   }
@@ -217,6 +242,15 @@ final class ChannelReader {
               + " taken as missing, the first of them "
               + Spell.number(firstOutside),
           "");
+    }
+    if (kept && zeros >= MANY_ZEROS && range.highest() > WARM) {
+      remarks.note(
+          remarks.file().column(name),
+          Spell.count(zeros, "reading")
+              + " are exactly 0 in a column that goes up to "
+              + Spell.number(range.highest())
+              + ": some loggers write 0 for a probe that fails",
+          "look at the chart; give a correct log, or exclude the run");
     }
     if (kept && texts > 0) {
       remarks.warning(

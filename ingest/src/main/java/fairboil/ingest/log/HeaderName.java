@@ -49,7 +49,9 @@ record HeaderName(
   /** A header, with the unit that stands under it; either may be empty. */
   static HeaderName of(String written, String unitBelow) {
     HeaderName inBrackets = inBrackets(written);
-    HeaderName said = inBrackets.saysUnit() ? inBrackets : atEnd(written);
+    HeaderName atEnd = atEnd(written);
+    boolean weak = inBrackets.other && (atEnd.unit.isPresent() || atEnd.time.isPresent());
+    HeaderName said = inBrackets.saysUnit() && !weak ? inBrackets : atEnd;
     String below = UnitWords.withoutBrackets(unitBelow);
     return said.saysUnit() || below.isEmpty() ? said : withUnit(written, written, below);
   }
@@ -62,13 +64,18 @@ record HeaderName(
     Matcher matcher = BRACKETS.matcher(written);
     while (matcher.find()) {
       for (String part : matcher.group(1).split("[,;]", -1)) {
-        if (UnitWords.isUnit(part)) {
+        if (UnitWords.isUnit(part) && !isLabel(part)) {
           String bare = written.substring(0, matcher.start()) + written.substring(matcher.end());
           return withUnit(written, bare.strip(), part);
         }
       }
     }
     return unitless(written);
+  }
+
+  // (A) is the first of two probes rather than amperes.
+  private static boolean isLabel(String part) {
+    return part.strip().matches("[A-Z0-9]") && UnitWords.isOther(part);
   }
 
   private static HeaderName unitless(String written) {

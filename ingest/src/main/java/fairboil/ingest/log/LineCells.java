@@ -23,6 +23,16 @@ final class LineCells {
     quoted = false;
   }
 
+  /** Starts anew with the given cells. */
+  void set(List<String> cells) {
+    reset(String.join("", cells).toCharArray());
+    int from = 0;
+    for (String cell : cells) {
+      add(from, from + cell.length());
+      from += cell.length();
+    }
+  }
+
   /** Adds a cell, without the blanks around it. */
   void add(int from, int to) {
     int start = from;

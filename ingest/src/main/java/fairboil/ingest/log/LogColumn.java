@@ -6,8 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * A column of a log, before its use is known.
@@ -115,13 +113,12 @@ record LogColumn(
     return kind == CellKind.NUMBER || kind == CellKind.NUMBER_WITH_UNIT;
   }
 
+  // The first; a later change of unit is found when the rows are read.
   private static Optional<Unit> glued(TableShape shape, int column) {
-    Set<Unit> units =
-        shape.rows().stream()
-            .filter(row -> row.kind(column) == CellKind.NUMBER_WITH_UNIT)
-            .map(row -> gluedUnit(row.cell(column)))
-            .collect(Collectors.toSet());
-    return units.size() == 1 ? Optional.of(units.iterator().next()) : Optional.empty();
+    return shape.rows().stream()
+        .filter(row -> row.kind(column) == CellKind.NUMBER_WITH_UNIT)
+        .map(row -> gluedUnit(row.cell(column)))
+        .findFirst();
   }
 
   private static Unit gluedUnit(String cell) {

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Turns the text of one log into times and channels: first the shape of the table, then its times,
@@ -45,46 +46,76 @@ final class LogParser {
   }
 
   private Optional<ParsedLog> parse(TableShape shape, Replay replay) throws IOException {
+    tellShape(shape);
     List<LogColumn> columns = LogColumn.of(shape);
-    SensorAnswers answers = SensorAnswers.of(sensors, run, remarks.file().file(), columns, remarks);
-    Optional<TimePlan> times = new TimePlanner(shape, columns, answers, run, remarks).plan();
-    List<ChannelReader> channels =
+    SensorAnswers answers = answers(columns);
+    TimePlanner planner = new TimePlanner(shape, columns, answers, run, remarks);
+    Optional<TimePlan> times = planner.plan();
+    if (planner.isSideBySide()) {
+      return Optional.empty();
+    }
+    Optional<LongForm> longForm = LongForm.find(shape, columns, planner.columns());
+    List<LogColumn> readings = longForm.map(LongForm::columns).orElse(columns);
+    ChannelPlanner channelPlanner =
         new ChannelPlanner(
-                shape,
-                columns,
-                times.map(TimePlan::columns).orElse(TimePlan.none(columns)),
-                answers,
-                remarks)
-            .plan().stream().map(ChannelReader::new).toList();
+            shape,
+            readings,
+            longForm.isPresent() ? Set.of() : planner.columns(),
+            longForm.isPresent() ? answers(readings) : answers,
+            remarks);
+    List<ChannelReader> channels = channelPlanner.plan().stream().map(ChannelReader::new).toList();
+    Optional<LongForm.Joiner> joiner = longForm.map(form -> form.joiner(channels));
+    Asking asking = new Asking(channels, shape, channelPlanner.isAmbiguous(), remarks);
     if (times.isEmpty()) {
-      askAnyway(shape, channels);
+      readSample(shape, channels, joiner);
+      asking.ask();
       return Optional.empty();
     }
     TextLines lines = new TextLines(remarks.file(), replay);
-    TableReader table = new TableReader(lines, shape, times.get(), channels, remarks);
+    TableReader table = new TableReader(lines, shape, times.get(), channels, joiner, remarks);
     table.readAll();
-    new Asking(channels, headerLine(shape), remarks).ask();
+    asking.ask();
     return build(table, times.get(), channels);
   }
 
-  private static int headerLine(TableShape shape) {
-    return shape.header().map(Sample.Line::number).orElse(shape.firstLine());
+  private SensorAnswers answers(List<LogColumn> columns) {
+    return SensorAnswers.of(sensors, run, remarks.file().file(), columns, remarks);
+  }
+
+  private void tellShape(TableShape shape) {
+    if (shape.inComment()) {
+      remarks.note(
+          remarks.line(shape.header().orElseThrow().number()),
+          "the names of the columns were taken from this comment",
+          "");
+    }
+    int named = shape.names();
+    boolean some =
+        shape.rows().stream().anyMatch(row -> row.filled() > named && row.kinds().size() > named);
+    if (named > 0 && named < shape.width() && some) {
+      remarks.note(
+          remarks.line(shape.header().orElseThrow().number()),
+          "the header has "
+              + named
+              + " names, the rows have "
+              + shape.width()
+              + " cells: the cells"
+              + " without a name were not used",
+          "name such a column in sensors.csv by its number, as #" + (named + 1));
+    }
   }
 
   // Without times there is no log, but what is to be said of its channels is said in one go.
-  private void askAnyway(TableShape shape, List<ChannelReader> channels) {
+  private static void readSample(
+      TableShape shape, List<ChannelReader> channels, Optional<LongForm.Joiner> joiner) {
+    LineCells cells = new LineCells();
     for (Sample.Line row : shape.rows()) {
-      LineCells cells = new LineCells();
-      char[] characters = String.join("\0", row.cells()).toCharArray();
-      cells.reset(characters);
-      int from = 0;
-      for (String cell : row.cells()) {
-        cells.add(from, from + cell.length());
-        from += cell.length() + 1;
+      cells.set(row.cells());
+      joiner.ifPresent(joined -> joined.take(cells, 0, row.number()));
+      if (joiner.isEmpty()) {
+        channels.forEach(channel -> channel.read(cells, row.number()));
       }
-      channels.forEach(channel -> channel.read(cells, row.number()));
     }
-    new Asking(channels, headerLine(shape), remarks).ask();
   }
 
   private Optional<ParsedLog> build(

@@ -84,6 +84,17 @@ final class RoleWords {
     return Optional.of(flame ? Role.FLAME : water ? Role.WATER : Role.AMBIENT);
   }
 
+  /** Whether the words name that role, be it of a reading or of something made of it. */
+  static boolean mention(Collection<String> words, Role role) {
+    return switch (role) {
+      case FLAME -> says(words, FLAME);
+      case WATER -> says(words, WATER);
+      case AMBIENT -> says(words, AMBIENT);
+      case COLD_JUNCTION -> isColdJunction(words);
+      case TIME, OTHER -> false;
+    };
+  }
+
   private static boolean isColdJunction(Collection<String> words) {
     return says(words, COLD_JUNCTION) || (words.contains("cold") && words.contains("junction"));
   }

@@ -162,21 +162,15 @@ final class RowLines {
   }
 
   private void setCells(String[] texts) {
-    StringBuilder all = new StringBuilder();
+    List<String> bare = new ArrayList<>();
     for (String text : texts) {
-      all.append(unquoted(text));
-    }
-    load(all.toString());
-    cells.reset(characters);
-    cells.markQuoted();
-    int from = 0;
-    for (String text : texts) {
-      int to = from + unquoted(text).length();
-      if (!separator.collapses() || to > from) {
-        cells.add(from, to);
+      String cell = unquoted(text);
+      if (!separator.collapses() || !cell.isEmpty()) {
+        bare.add(cell);
       }
-      from = to;
     }
+    cells.set(bare);
+    cells.markQuoted();
   }
 
   // With a blank before its quotation mark a cell is not quoted by RFC 4180; people mean it to be.

@@ -129,7 +129,7 @@ final class ShapeFinder {
             inComment,
             groups,
             units ? Optional.of(row(headerRow)) : Optional.empty(),
-            row(first).number(),
+            headerRow < 0 ? row(first).number() : row(headerRow + 1).number(),
             preamble(first),
             sample.rows().stream().filter(this::isReading).toList()));
   }
@@ -164,13 +164,20 @@ final class ShapeFinder {
     return seen == 0 ? 1 : (double) readings / seen;
   }
 
-  // The nearest line of several cells above, or -1 if that is no line of names or units.
+  // The nearest line of several cells above, or -1 if that is no line of names or units. Rows of
+  // readings with too few cells may stand between.
   private int headerAbove(int below) {
     int i = below - 1;
-    while (i >= 0 && row(i).type() != Sample.Type.CELLS) {
+    int odd = 0;
+    while (i >= 0 && (row(i).type() != Sample.Type.CELLS || (isOddReading(row(i)) && odd < 3))) {
+      odd += row(i).type() == Sample.Type.CELLS ? 1 : 0;
       i--;
     }
     return i >= 0 && row(i).filled() > 1 && row(i).data() * 2 <= row(i).filled() ? i : -1;
+  }
+
+  private static boolean isOddReading(Sample.Line row) {
+    return row.data() * 2 > row.filled();
   }
 
   private Optional<Sample.Line> headerInComment(int first) {

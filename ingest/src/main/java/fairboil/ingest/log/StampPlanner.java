@@ -57,7 +57,13 @@ final class StampPlanner {
 
   private Optional<StampFormat> dated(List<LogColumn> columns, StampFacts facts) {
     List<DateOrder> orders = facts.orders();
+    if (orders.isEmpty()) {
+      return Optional.empty();
+    }
     Optional<DateOrder> told = toldOrder(columns, orders);
+    if (firstYear(facts, orders.get(0)) < FIRST_YEAR) {
+      return Optional.of(dated(columns, facts, orders.get(0)));
+    }
     if (told.isPresent() || orders.size() == 1) {
       return Optional.of(dated(columns, facts, told.orElseGet(() -> orders.get(0))));
     }
@@ -112,8 +118,12 @@ final class StampPlanner {
         .findFirst();
   }
 
+  private static int firstYear(StampFacts facts, DateOrder order) {
+    return facts.firstDate(order).map(LocalDate::getYear).orElse(FIRST_YEAR);
+  }
+
   private StampFormat dated(List<LogColumn> columns, StampFacts facts, DateOrder order) {
-    int year = facts.firstDate(order).map(LocalDate::getYear).orElse(FIRST_YEAR);
+    int year = firstYear(facts, order);
     if (year < FIRST_YEAR) {
       remarks.note(
           place(columns),

@@ -5,6 +5,7 @@ import fairboil.ingest.grid.UnreadableException;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Reads a log from its first line to its last, once its shape is known, and keeps account of every
@@ -19,6 +20,7 @@ final class TableReader {
   private final TableShape shape;
   private final TimePlan plan;
   private final List<ChannelReader> channels;
+  private final Optional<LongForm.Joiner> joiner;
   private final Remarks remarks;
   private final Tally tally = new Tally();
   private final Series times = new Series();
@@ -39,11 +41,13 @@ final class TableReader {
       TableShape shape,
       TimePlan plan,
       List<ChannelReader> channels,
+      Optional<LongForm.Joiner> joiner,
       Remarks remarks) {
     this.rows = new RowLines(lines, shape.separator());
     this.shape = shape;
     this.plan = plan;
     this.channels = List.copyOf(channels);
+    this.joiner = joiner;
     this.remarks = remarks;
     this.most = Math.max(shape.width(), shape.names());
   }
@@ -78,6 +82,7 @@ final class TableReader {
       }
     }
     endWaiting(RowFate.FOOTER);
+    joiner.ifPresent(LongForm.Joiner::end);
   }
 
   private void readAbove() throws IOException {
@@ -121,11 +126,27 @@ final class TableReader {
           "this log has more than 5 million readings, the most that are read",
           "split it, or have the logger write less often");
     }
-    times.add(plan.reader().seconds());
+    double seconds = plan.reader().seconds();
+    if (joiner.isPresent()) {
+      join(joiner.get(), cells, seconds);
+      return;
+    }
+    times.add(seconds);
     lines.add(line);
     for (ChannelReader channel : channels) {
       channel.read(cells, line);
     }
+  }
+
+  private void join(LongForm.Joiner joined, LineCells cells, double seconds) {
+    if (joined.startsReading(cells, seconds)) {
+      joined.end();
+      times.add(seconds);
+      lines.add(rows.number());
+    } else {
+      tally.setAside(RowFate.JOINED, rows.number());
+    }
+    joined.take(cells, seconds, rows.number());
   }
 
   private void cutOff() {

@@ -1,8 +1,6 @@
 package fairboil.ingest.log;
 
-import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * How the rows of a log are read for their times.
@@ -15,13 +13,5 @@ record TimePlan(TimeReader reader, Set<Integer> columns, RowFate emptyTimes) {
 
   TimePlan {
     columns = Set.copyOf(columns);
-  }
-
-  /** The columns that can only tell time, where no plan could be made. */
-  static Set<Integer> none(List<LogColumn> columns) {
-    return columns.stream()
-        .filter(column -> column.header().time().isPresent())
-        .map(LogColumn::index)
-        .collect(Collectors.toUnmodifiableSet());
   }
 }

@@ -26,6 +26,8 @@ final class TimePlanner {
   private final Run run;
   private final Remarks remarks;
   private final StampPlanner stamps;
+  private final Set<Integer> telling = new LinkedHashSet<>();
+  private boolean sideBySide;
 
   TimePlanner(
       TableShape shape, List<LogColumn> columns, SensorAnswers answers, Run run, Remarks remarks) {
@@ -41,10 +43,13 @@ final class TimePlanner {
   Optional<TimePlan> plan() {
     List<LogColumn> told = answers.with(Role.TIME, columns);
     List<LogColumn> candidates = candidates();
+    candidates.forEach(column -> telling.add(column.index()));
+    told.forEach(column -> telling.add(column.index()));
     if (!told.isEmpty()) {
-      return reader(told, candidates).map(reader -> plan(reader, told, candidates));
+      return reader(told, candidates).map(reader -> plan(reader, candidates));
     }
     if (areSideBySide(candidates)) {
+      sideBySide = true;
       askWhichRun(candidates);
       return Optional.empty();
     }
@@ -55,16 +60,36 @@ final class TimePlanner {
     }
     Optional<TimeReader> reader = reader(chosen, candidates);
     reader.ifPresent(found -> noteOthers(chosen, candidates));
-    return reader.map(found -> plan(found, chosen, candidates));
+    return reader.map(found -> plan(clocked(found, chosen, candidates), candidates));
   }
 
-  private static TimePlan plan(
-      TimeReader reader, List<LogColumn> chosen, List<LogColumn> candidates) {
-    Set<Integer> indices = new LinkedHashSet<>();
-    chosen.forEach(column -> indices.add(column.index()));
-    candidates.forEach(column -> indices.add(column.index()));
+  /** The columns, from 0, that tell time or may do so. */
+  Set<Integer> columns() {
+    return Set.copyOf(telling);
+  }
+
+  /** Whether several runs stand side by side, about which an error asks. */
+  boolean isSideBySide() {
+    return sideBySide;
+  }
+
+  private TimePlan plan(TimeReader reader, List<LogColumn> candidates) {
     boolean several = areSideBySide(candidates);
-    return new TimePlan(reader, indices, several ? RowFate.OUTSIDE_RUN : RowFate.NO_TIME);
+    return new TimePlan(reader, columns(), several ? RowFate.OUTSIDE_RUN : RowFate.NO_TIME);
+  }
+
+  // Elapsed times, and beside them moments that tell when the log was started.
+  private TimeReader clocked(
+      TimeReader reader, List<LogColumn> chosen, List<LogColumn> candidates) {
+    List<LogColumn> moments =
+        moments(candidates.stream().filter(column -> !chosen.contains(column)).toList());
+    boolean elapsed = reader instanceof NumberTimes && chosen.size() == 1;
+    return elapsed && !moments.isEmpty()
+        ? stamps
+            .plan(moments)
+            .<TimeReader>map(clock -> new ClockedTimes(reader, clock))
+            .orElse(reader)
+        : reader;
   }
 
   private List<LogColumn> candidates() {
@@ -303,6 +328,7 @@ final class TimePlanner {
       return;
     }
     NumberRange range = new NumberRange(shape, rising.get());
+    telling.add(rising.get().index());
     remarks.error(
         headerPlace(),
         problem + "; column " + rising.get().number() + " rises from " + range.words(),

@@ -97,7 +97,7 @@ final class Timeline {
     for (int i = 1; i < seconds.length && !failed; i++) {
       double written = seconds[i];
       seconds[i] = written + shift;
-      if (seconds[i] >= seconds[last]) {
+      if (seconds[i] > seconds[last] || (seconds[i] == seconds[last] && !continuesCopy(i))) {
         goOn(i);
       } else {
         goBack(i, written);
@@ -122,7 +122,7 @@ final class Timeline {
       shift += leap;
       seconds[i] += leap;
       goOn(i);
-    } else if (isRepeated(i)) {
+    } else if (isCopy(i)) {
       repeated.set(i);
       seconds[i] = seconds[last];
     } else if (isSwapped(i)) {
@@ -160,16 +160,29 @@ final class Timeline {
     return 0;
   }
 
-  private boolean isRepeated(int i) {
-    int found = Arrays.binarySearch(seconds, 0, last + 1, seconds[i]);
+  private boolean continuesCopy(int i) {
+    return repeated.get(i - 1) && isRepeated(i, seconds[i]);
+  }
+
+  // One equal row may be chance, where another run starts: a copy has a second.
+  private boolean isCopy(int i) {
+    boolean alone =
+        !repeated.get(i - 1)
+            && i + 1 < seconds.length
+            && !isRepeated(i + 1, seconds[i + 1] + shift);
+    return !alone && isRepeated(i, seconds[i]);
+  }
+
+  private boolean isRepeated(int i, double time) {
+    int found = Arrays.binarySearch(seconds, 0, last + 1, time);
     if (found < 0) {
       return false;
     }
     int j = found;
-    while (j > 0 && seconds[j - 1] == seconds[i]) {
+    while (j > 0 && seconds[j - 1] == time) {
       j--;
     }
-    for (; j <= last && seconds[j] == seconds[i]; j++) {
+    for (; j <= last && seconds[j] == time; j++) {
       if (!repeated.get(j) && isSame(i, j)) {
         return true;
       }

@@ -13,7 +13,7 @@ final class UnitWords {
   // The degree sign, what stands for it, and what is left of it after a wrong decoding.
   private static final Pattern DEGREE =
       Pattern.compile(
-          "(?:\u00c2?[\u00b0\u00ba\u02da]|\ufffd|\\*|deg(?:rees?)?[ ._]*|grad[ ._]*|\u00a1|\u221e)"
+          "(?:[\u00c2\u00e2]?[\u00b0\u00ba\u02da]|\ufffd|\\*|deg(?:rees?)?[ ._]*|grad[ ._]*|\u00a1|\u221e)"
               + "[ ]*(?=[cfk])");
 
   private static final Map<String, Unit> TEMPERATURES =
