@@ -78,7 +78,7 @@ public final class SourceText extends Reader {
     if (length == 1) {
       return readOne(target, offset);
     }
-    CharBuffer out = CharBuffer.wrap(target, offset, length);
+    CharBuffer out = CharBuffer.wrap(target, offset, length).slice();
     if (waiting.hasRemaining()) {
       out.put(waiting.get());
     }

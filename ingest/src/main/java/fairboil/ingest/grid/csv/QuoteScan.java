@@ -4,10 +4,10 @@ package fairboil.ingest.grid.csv;
  * Follows the quotation marks of a row over the lines on which it stands, to tell where it ends.
  * OpenCSV is given whole rows only: line by line it waits for ever after {@code 1,5" pot}.
  */
-final class QuoteScan {
+public final class QuoteScan {
 
   /** What stands so far. */
-  enum State {
+  public enum State {
     /** At the start of a cell. */
     START,
     /** In a cell without quotation marks, or after white space. */
@@ -24,11 +24,16 @@ final class QuoteScan {
   private State state = State.START;
 
   QuoteScan(Delimiter delimiter) {
-    this.delimiter = delimiter.character();
+    this(delimiter.character());
+  }
+
+  /** A row whose cells are parted by the character. */
+  public QuoteScan(char delimiter) {
+    this.delimiter = delimiter;
   }
 
   /** Follows another line of the row. */
-  State feed(String line) {
+  public State feed(String line) {
     for (int i = 0; i < line.length() && state != State.STRAY; i++) {
       state = after(line.charAt(i));
     }
