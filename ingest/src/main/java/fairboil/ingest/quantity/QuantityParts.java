@@ -36,6 +36,13 @@ final class QuantityParts {
 
   /** Cuts a tidy text. */
   static Reading<QuantityParts> of(String tidy, DecimalMark mark) {
+    if (WrittenNumber.endOfSimple(tidy, mark) > 0) {
+      return WrittenNumber.at(tidy, mark)
+          .then(
+              number ->
+                  Reading.Read.of(
+                      new QuantityParts(List.of(new Part(number.value(), "")), Optional.empty())));
+    }
     Optional<String> remark = Optional.empty();
     String rest = tidy;
     Matcher about = ABOUT.matcher(rest);
