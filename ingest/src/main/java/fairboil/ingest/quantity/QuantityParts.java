@@ -17,7 +17,7 @@ final class QuantityParts {
       Pattern.compile("(?i)(?:~|about\\b|approximately\\b|approx\\b\\.?|circa\\b|ca\\b\\.?) ?");
   private static final Pattern BOUND =
       Pattern.compile("(?i)(?:<=?|>=?|\\u2264|\\u2265|(?:less|more) than\\b|under\\b|over\\b) ?");
-  private static final Pattern BRACKETS = Pattern.compile(" ?\\(([^()]*)\\)$");
+  private static final Pattern BRACKETS = Pattern.compile("(?<![/ ]) ?\\(([^()]*)\\)$");
   private static final Pattern WORDS = Pattern.compile("[^\\d]*?(?=(?:(?<![A-Za-z])\\.)?\\d|$)");
   private static final Pattern RANGE =
       Pattern.compile("(?i).*(?:-|\\bto|\\u00B1|\\+/?|\\.\\.|\\bor)$");
