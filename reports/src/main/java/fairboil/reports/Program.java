@@ -7,9 +7,9 @@ public final class Program {
 
   private Program() {}
 
-  /** The version, from the manifest of the jar; {@code unreleased} where there is no jar. */
+  /** The version, from the manifest of the jar; "(not built into a jar)" elsewhere. */
   public static String version() {
     return Optional.ofNullable(Program.class.getPackage().getImplementationVersion())
-        .orElse("unreleased");
+        .orElse("(not built into a jar)");
   }
 }

@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
     name = "fairboil",
     mixinStandardHelpOptions = true,
     scope = ScopeType.INHERIT,
-    versionProvider = Version.class,
+    versionProvider = VersionFromManifest.class,
     sortOptions = false,
     usageHelpAutoWidth = true,
     description =

@@ -4,7 +4,7 @@ import fairboil.reports.Program;
 import picocli.CommandLine.IVersionProvider;
 
 /** What {@code --version} prints. */
-final class Version implements IVersionProvider {
+final class VersionFromManifest implements IVersionProvider {
 
   @Override
   public String[] getVersion() {
