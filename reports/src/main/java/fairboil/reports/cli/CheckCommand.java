@@ -2,6 +2,7 @@ package fairboil.reports.cli;
 
 import fairboil.analysis.Results;
 import fairboil.analysis.StudyAnalysis;
+import fairboil.ingest.OpenedStudy;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
 import java.util.concurrent.Callable;
@@ -22,7 +23,8 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws StudyException {
-    Results results = StudyAnalysis.analyse(StudyReader.open(study.folder()));
+    OpenedStudy opened = StudyReader.open(study.folder());
+    Results results = StudyAnalysis.of(opened.study(), opened.logs());
     FindingList list = new FindingList(results.findings());
     list.printAll(spec.commandLine().getOut());
     spec.commandLine().getOut().println(list.summary());

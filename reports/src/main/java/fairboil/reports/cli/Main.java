@@ -2,7 +2,7 @@ package fairboil.reports.cli;
 
 import fairboil.ingest.StudyException;
 import fairboil.reports.chart.ChartException;
-import fairboil.reports.output.OutputException;
+import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -94,7 +94,7 @@ public final class Main implements Runnable {
     if (e instanceof StudyException) {
       return say(line, ExitStatus.STUDY_UNREADABLE, e.getMessage());
     }
-    if (e instanceof OutputException || e instanceof ChartException) {
+    if (e instanceof IOException || e instanceof ChartException) {
       return say(line, ExitStatus.NOT_WRITTEN, e.getMessage());
     }
     throw e;

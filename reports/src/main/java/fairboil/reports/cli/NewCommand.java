@@ -37,6 +37,8 @@ final class NewCommand implements Callable<Integer> {
         Files.writeString(
             folder.resolve(file.getKey()), file.getValue(), StandardOpenOption.CREATE_NEW);
       }
+    } catch (OutputException e) {
+      throw e;
     } catch (IOException e) {
       throw new OutputException(
           "the study could not be made in " + folder + " (" + e.getMessage() + ").", e);
@@ -47,7 +49,7 @@ final class NewCommand implements Callable<Integer> {
     return ExitStatus.DONE.code();
   }
 
-  private void refuseUnlessEmpty() throws IOException, OutputException {
+  private void refuseUnlessEmpty() throws IOException {
     if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
       return;
     }

@@ -6,8 +6,10 @@ import fairboil.ingest.OpenedStudy;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
 import fairboil.reports.ReportWriter;
-import fairboil.reports.output.OutputException;
+import fairboil.reports.chart.ChartException;
 import fairboil.reports.output.OutputFolder;
+import fairboil.reports.words.AnswerWords;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -40,13 +42,13 @@ final class ReportCommand implements Callable<Integer> {
   private Path out;
 
   @Override
-  public Integer call() throws StudyException, OutputException {
-    ReportWriter.warmUp();
+  public Integer call() throws StudyException, ChartException, IOException {
+    ReportWriter writer = ReportWriter.warmingUp();
     OpenedStudy opened = StudyReader.open(study.folder());
     Results results;
     try (OutputFolder folder = OutputFolder.open(out, List.of(study.folder()))) {
-      results = StudyAnalysis.analyse(opened);
-      ReportWriter.write(results, folder);
+      results = StudyAnalysis.of(opened.study(), opened.logs());
+      writer.write(results, folder);
       folder.commit();
     }
     return tell(results);
@@ -59,7 +61,7 @@ final class ReportCommand implements Callable<Integer> {
     err.println(list.summary());
     err.flush();
     PrintWriter result = spec.commandLine().getOut();
-    ReportWriter.answer(results).forEach(result::println);
+    AnswerWords.of(results).answer().forEach(result::println);
     result.println("The report: " + out.resolve("index.html"));
     return list.status().code();
   }

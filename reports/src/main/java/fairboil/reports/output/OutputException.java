@@ -1,7 +1,9 @@
 package fairboil.reports.output;
 
+import java.io.IOException;
+
 /** A report that could not be written. The message is one sentence for a person. */
-public final class OutputException extends Exception {
+public final class OutputException extends IOException {
 
   private static final long serialVersionUID = 1L;
 

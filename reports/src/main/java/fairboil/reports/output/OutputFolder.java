@@ -75,7 +75,7 @@ public final class OutputFolder implements AutoCloseable {
         // Marks the half-built folder as ours, should we be killed now.
         Files.writeString(building.resolve(Manifest.NAME), "");
         return new OutputFolder(siblings, lock, building);
-      } catch (IOException | OutputException | RuntimeException e) {
+      } catch (IOException | RuntimeException e) {
         lock.close();
         throw e;
       }
@@ -164,6 +164,9 @@ public final class OutputFolder implements AutoCloseable {
   }
 
   private static OutputException cannotWrite(Path path, IOException e) {
+    if (e instanceof OutputException told) {
+      return told;
+    }
     String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     return new OutputException(
         "the report could not be written: "

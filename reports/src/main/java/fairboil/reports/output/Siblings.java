@@ -24,7 +24,7 @@ final class Siblings {
     this.prefix = "." + target.getFileName();
   }
 
-  static Siblings of(Path given) throws IOException, OutputException {
+  static Siblings of(Path given) throws IOException {
     Path target = real(given.toAbsolutePath().normalize());
     Path parent = target.getParent();
     if (parent == null) {
@@ -63,7 +63,7 @@ final class Siblings {
     return parent.resolve(prefix + ".old-" + ProcessHandle.current().pid());
   }
 
-  void refuseOverlapWith(List<Path> inputs) throws IOException, OutputException {
+  void refuseOverlapWith(List<Path> inputs) throws IOException {
     for (Path input : inputs) {
       Path real = real(input.toAbsolutePath().normalize());
       if (target.startsWith(real) || real.startsWith(target)) {
@@ -99,7 +99,7 @@ final class Siblings {
   }
 
   /** Refuses a target that holds anything that we did not write. */
-  void refuseStrangers() throws IOException, OutputException {
+  void refuseStrangers() throws IOException {
     if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
       return;
     }

@@ -23,7 +23,7 @@ final class WriterLock implements AutoCloseable {
   }
 
   /** Takes the lock, or says that somebody else has it. */
-  static WriterLock take(Path file, Path target) throws IOException, OutputException {
+  static WriterLock take(Path file, Path target) throws IOException {
     for (int attempt = 0; attempt < 10; attempt++) {
       FileChannel channel =
           FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);

@@ -98,7 +98,8 @@ public final class StudyTemplate {
       sheet.columns().forEach(column -> describe(column, text));
     }
     text.append("\nCAUTIONS\n\n");
-    Cautions.all().forEach(caution -> text.append("- ").append(caution).append('\n'));
+    Cautions.POINTS.forEach(point -> text.append("- ").append(point.text()).append('\n'));
+    text.append('\n').append(Cautions.RULE).append('\n');
     return text.toString();
   }
 
