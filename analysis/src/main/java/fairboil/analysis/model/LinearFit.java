@@ -97,16 +97,21 @@ public final class LinearFit {
     return Interval.around(estimate(name), factor(confidence) * standardError(name));
   }
 
-  /**
-   * The two-sided p-value of the coefficient against 0; empty if the standard error is 0.
-   *
-   * @return between 0 and 1, or NaN if the fit is exact
-   */
+  /** The two-sided p-value of the coefficient against 0; NaN if it is 0 without error. */
   public double pValue(String name) {
-    double t = Math.abs(estimate(name)) / standardError(name);
+    return pValue(estimate(name), standardError(name), degreesOfFreedom());
+  }
+
+  /**
+   * The two-sided p-value of an estimate against 0 by Student's t.
+   *
+   * @return between 0 and 1, or NaN if estimate and standard error both are 0
+   */
+  public static double pValue(double estimate, double standardError, double degreesOfFreedom) {
+    double t = Math.abs(estimate) / standardError;
     return Double.isNaN(t)
         ? Double.NaN
-        : 2 * TDistribution.of(degreesOfFreedom()).survivalProbability(t);
+        : 2 * TDistribution.of(degreesOfFreedom).survivalProbability(t);
   }
 
   /** The sum of squares of the weighted residuals. */
