@@ -179,6 +179,15 @@ final class LeastSquares {
     return z;
   }
 
+  /** {@code log |X'X|} for the columns as they were given. */
+  double logDeterminantOfGram() {
+    double sum = 0;
+    for (int j = 0; j < scales.length; j++) {
+      sum += 2 * Math.log(Math.abs(r.getEntry(j, j)) * scales[j]);
+    }
+    return sum;
+  }
+
   /** {@code v' (X'X)⁻¹ w} for the columns as they were given. */
   double inverseGram(double[] v, double[] w) {
     double[] left = forwardSubstitute(unscaled(v));

@@ -88,8 +88,7 @@ public final class LinearFit {
 
   /** The standard error of the coefficient of the column of that name. */
   public double standardError(String name) {
-    double[] unit = unit(name);
-    return residualSd() * Math.sqrt(core.inverseGram(unit, unit));
+    return residualSd() * Math.sqrt(unscaledVariance(name));
   }
 
   /** The interval of the coefficient by Student's t. */
@@ -136,6 +135,17 @@ public final class LinearFit {
 
   private double weightedMean() {
     return Sum.ofProducts(weights, y).getAsDouble() / Sum.of(weights).getAsDouble();
+  }
+
+  /** {@code log |X'WX|}. */
+  double logDeterminantOfGram() {
+    return core.logDeterminantOfGram();
+  }
+
+  /** The variance of a coefficient where the residual variance is 1. */
+  double unscaledVariance(String name) {
+    double[] unit = unit(name);
+    return core.inverseGram(unit, unit);
   }
 
   /** Observed less fitted, in the unit of the response. */

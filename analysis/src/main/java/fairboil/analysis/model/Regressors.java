@@ -96,6 +96,10 @@ public final class Regressors {
     return columns.stream().mapToDouble(column -> column[index]).toArray();
   }
 
+  double[] column(int index) {
+    return columns.get(index);
+  }
+
   boolean hasIntercept() {
     return names.contains(INTERCEPT);
   }
