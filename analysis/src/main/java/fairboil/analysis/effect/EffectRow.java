@@ -1,6 +1,7 @@
 package fairboil.analysis.effect;
 
 import fairboil.analysis.figure.Interval;
+import fairboil.analysis.model.Regressors;
 import java.util.OptionalDouble;
 
 /**
@@ -31,7 +32,7 @@ public record EffectRow(
   public static final String HOLE_ERROR = "hole error";
 
   /** The term that is the response at no hole error. */
-  public static final String INTERCEPT = "intercept";
+  public static final String INTERCEPT = Regressors.INTERCEPT;
 
   /** How an effect was estimated. */
   public enum Model {
