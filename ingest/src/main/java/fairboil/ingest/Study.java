@@ -1,7 +1,7 @@
 package fairboil.ingest;
 
 import fairboil.ingest.finding.Finding;
-import fairboil.ingest.log.SourceFile;
+import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Claim;
 import fairboil.ingest.sheet.Hole;

@@ -1,4 +1,4 @@
-package fairboil.ingest.log;
+package fairboil.ingest.grid;
 
 /**
  * A file that was read, with its fingerprint.
