@@ -1,5 +1,6 @@
 package fairboil.ingest.sheet;
 
+import fairboil.ingest.quantity.Reading;
 import fairboil.ingest.quantity.Unit;
 import java.util.Optional;
 
@@ -17,5 +18,5 @@ interface CellReader<T> {
    * @param text the cell's text, trimmed, not empty
    * @param headerUnit the unit in the column's header, if any; a unit in the cell wins
    */
-  CellReading<T> read(String text, Optional<Unit> headerUnit);
+  Reading<T> read(String text, Optional<Unit> headerUnit);
 }

@@ -5,6 +5,7 @@ import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Quantity;
+import fairboil.ingest.quantity.Reading;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +16,7 @@ final class Cells {
   private Cells() {}
 
   static CellReader<String> text() {
-    return (text, unit) -> new CellReading.Read<>(text, Optional.empty(), Optional.empty());
+    return (text, unit) -> new Reading.Read<>(text, Optional.empty(), Optional.empty());
   }
 
   static CellReader<List<String>> texts() {

@@ -5,6 +5,7 @@ import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Quantity;
+import fairboil.ingest.quantity.Reading;
 import fairboil.ingest.quantity.Unit;
 import java.time.LocalDate;
 import java.util.List;
@@ -150,7 +151,7 @@ public final class Column<T> {
     return fallback;
   }
 
-  CellReading<T> read(String text, Optional<Unit> headerUnit) {
+  Reading<T> read(String text, Optional<Unit> headerUnit) {
     return reader.read(text, headerUnit);
   }
 

@@ -3,12 +3,12 @@ package fairboil.ingest.grid.csv;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairboil.ingest.finding.Finding;
-import fairboil.ingest.grid.DecimalMark;
 import fairboil.ingest.grid.FileKind;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.GridRow;
 import fairboil.ingest.grid.SourceText;
 import fairboil.ingest.grid.StudyFolder;
+import fairboil.ingest.quantity.DecimalMark;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
