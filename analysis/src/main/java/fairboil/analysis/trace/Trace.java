@@ -41,9 +41,43 @@ public final class Trace {
     return new Trace(new double[0], new double[0], 0);
   }
 
-  /** The same times with other values; takes the array as its own. */
-  Trace withValues(double[] values) {
-    return new Trace(seconds, values, interval);
+  /** The same readings with a correction added to each, K. */
+  public Trace plus(double correction) {
+    if (correction == 0) {
+      return this;
+    }
+    double[] corrected = celsius.clone();
+    for (int i = 0; i < corrected.length; i++) {
+      corrected[i] += correction;
+    }
+    return new Trace(seconds, corrected, interval);
+  }
+
+  /** The mean of the readings that are there; NaN for none. */
+  public double mean() {
+    double sum = 0;
+    int count = 0;
+    for (double value : celsius) {
+      if (!Double.isNaN(value)) {
+        sum += value;
+        count++;
+      }
+    }
+    return count == 0 ? Double.NaN : sum / count;
+  }
+
+  /** The lowest of the readings that are there; NaN for none. */
+  public double lowest() {
+    double lowest = Double.NaN;
+    for (double value : celsius) {
+      lowest = value < lowest || Double.isNaN(lowest) ? value : lowest;
+    }
+    return lowest;
+  }
+
+  /** The median of the readings that are there; NaN for none. */
+  public double median() {
+    return Robust.median(celsius);
   }
 
   /** The readings from one time to another, ends included. */
