@@ -9,6 +9,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "fairboil",
     mixinStandardHelpOptions = true,
+    versionProvider = VersionFromManifest.class,
     description = "Fair, honest results from the burns of wood-gas camp stoves.")
 public final class Main implements Runnable {
 
