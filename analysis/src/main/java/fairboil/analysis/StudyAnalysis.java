@@ -46,7 +46,8 @@ public final class StudyAnalysis {
   private Results results(References references, List<RunResult> runs) {
     double confidence = confidence();
     LayoutResult layout = HoleLayout.of(study);
-    HoleEffects.Outcome effects = HoleEffects.of(study, runs, layout, confidence);
+    HoleEffects.Outcome effects =
+        HoleEffects.of(study, runs, layout, references.ambient(), confidence);
     Claims.Outcome claims = Claims.of(study, runs, effects.effects(), confidence);
     runs.forEach(run -> findings.addAll(run.findings()));
     findings.addAll(layout.findings());

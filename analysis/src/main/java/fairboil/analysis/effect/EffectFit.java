@@ -4,15 +4,17 @@ import fairboil.analysis.effect.EffectRow.Model;
 import fairboil.analysis.effect.HoleEffect.BandPoint;
 import fairboil.analysis.effect.HoleEffect.EffectVerdict;
 import fairboil.analysis.figure.Interval;
+import fairboil.analysis.figure.Measured;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.model.LinearFit;
-import fairboil.analysis.model.MandelPaule;
+import fairboil.analysis.model.RandomIntercept;
 import fairboil.analysis.model.Regressors;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** Fits the lines of one response on the hole error of one ring. */
 final class EffectFit {
@@ -27,120 +29,185 @@ final class EffectFit {
 
   private final Measure response;
   private final String ring;
-  private final List<BuildPoint> points;
+  private final List<Burns> builds;
+  private final double referenceAmbient;
   private final double confidence;
 
-  EffectFit(Measure response, String ring, List<BuildPoint> points, double confidence) {
+  EffectFit(
+      Measure response,
+      String ring,
+      List<Burns> builds,
+      double referenceAmbient,
+      double confidence) {
     this.response = response;
     this.ring = ring;
-    this.points = List.copyOf(points);
+    this.builds = List.copyOf(builds);
+    this.referenceAmbient = referenceAmbient;
     this.confidence = confidence;
   }
 
   HoleEffect effect() {
-    if (points.size() < FEWEST_BUILDS) {
+    if (builds.size() < FEWEST_BUILDS) {
       return without(EffectVerdict.TOO_FEW_BUILDS);
     }
-    if (range() < NO_SPREAD) {
+    if (highest() - lowest() < NO_SPREAD) {
       return without(EffectVerdict.NO_SPREAD);
     }
-    // not empty: there is a degree of freedom and a spread
-    LinearFit means = onMeans().orElseThrow();
+    Line means = Line.through(builds);
     List<EffectRow> rows = new ArrayList<>(rows(Model.BUILD_MEANS, means));
-    onBurns().ifPresent(burns -> rows.addAll(rows(Model.BURN_LEVEL, burns)));
-    EffectRow headline = rows.get(0);
+    Optional<AmbientSlope> slope = AmbientSlope.of(builds);
+    List<Burns> moved =
+        slope
+            .map(
+                each ->
+                    builds.stream().map(b -> b.movedTo(referenceAmbient, each.slope())).toList())
+            .orElse(builds);
+    Optional<Line> adjusted = slope.map(each -> Line.through(moved, referenceAmbient, each));
+    adjusted.ifPresent(
+        line -> {
+          rows.addAll(rows(Model.AMBIENT_ADJUSTED, line));
+          rows.add(ambientRow(slope.orElseThrow()));
+        });
+    rows.addAll(mixed());
+    rows.addAll(burnLevel());
+    boolean conventionHolds = slope.map(each -> each.interval(confidence).contains(0)).orElse(true);
+    return conventionHolds
+        ? answer(builds, rows, means, Model.BUILD_MEANS)
+        : answer(moved, rows, adjusted.orElseThrow(), Model.AMBIENT_ADJUSTED);
+  }
+
+  private HoleEffect answer(List<Burns> shown, List<EffectRow> rows, Line line, Model model) {
+    EffectRow headline =
+        rows.stream()
+            .filter(row -> row.model() == model && row.term().equals(EffectRow.HOLE_ERROR))
+            .findFirst()
+            .orElseThrow();
     return new HoleEffect(
         response,
         ring,
-        points,
+        shown.stream().map(Burns::point).toList(),
         rows,
         Optional.of(headline),
         verdict(headline.interval()),
-        band(means));
+        band(line));
   }
 
   private HoleEffect without(EffectVerdict verdict) {
-    return new HoleEffect(response, ring, points, List.of(), Optional.empty(), verdict, List.of());
-  }
-
-  private double range() {
-    return highest() - lowest();
+    return new HoleEffect(
+        response,
+        ring,
+        builds.stream().map(Burns::point).toList(),
+        List.of(),
+        Optional.empty(),
+        verdict,
+        List.of());
   }
 
   private double lowest() {
-    return points.stream().mapToDouble(BuildPoint::holeError).min().orElseThrow();
+    return builds.stream().mapToDouble(build -> build.point().holeError()).min().orElseThrow();
   }
 
   private double highest() {
-    return points.stream().mapToDouble(BuildPoint::holeError).max().orElseThrow();
+    return builds.stream().mapToDouble(build -> build.point().holeError()).max().orElseThrow();
   }
 
-  private Optional<LinearFit> onMeans() {
-    double[] errors = points.stream().mapToDouble(BuildPoint::holeError).toArray();
-    double[] means = points.stream().mapToDouble(point -> point.mean() - zero()).toArray();
-    double[] variances = varianceOfMeans(points);
-    return MandelPaule.fit(Regressors.line(EffectRow.HOLE_ERROR, errors), means, variances);
-  }
-
-  /** Responses are fitted from here, so that equal ones differ by exactly nothing. */
-  private double zero() {
-    return points.get(0).mean();
+  private List<EffectRow> rows(Model model, Line line) {
+    return List.of(
+        line.row(model, EffectRow.HOLE_ERROR, confidence, burns()),
+        line.row(model, EffectRow.INTERCEPT, confidence, burns()));
   }
 
   /**
-   * The variance of each mean that the scatter of its burns explains, pooled over builds; all 1
-   * where no build was burnt twice or burns do not differ.
+   * How the bead follows the air. A normalised peak has been moved along a slope of 1 already, so
+   * that of the peak is 1 more.
    */
-  static double[] varianceOfMeans(List<BuildPoint> points) {
-    double squares = 0;
-    int degreesOfFreedom = 0;
-    for (BuildPoint point : points) {
-      for (double burn : point.burns()) {
-        squares += (burn - point.mean()) * (burn - point.mean());
-      }
-      degreesOfFreedom += point.burns().length - 1;
-    }
-    double pooled = degreesOfFreedom > 0 && squares > 0 ? squares / degreesOfFreedom : 0;
-    return points.stream()
-        .mapToDouble(point -> pooled > 0 ? pooled / point.burns().length : 1)
+  private EffectRow ambientRow(AmbientSlope slope) {
+    double convention = response == Measure.NORMALISED_PEAK ? 1 : 0;
+    return row(
+        Model.AMBIENT_ADJUSTED,
+        EffectRow.AMBIENT,
+        slope.slope() + convention,
+        slope.standardError(),
+        slope.degreesOfFreedom());
+  }
+
+  /** The mixed model; at its boundary with the degrees of freedom of the builds. */
+  private List<EffectRow> mixed() {
+    double zero = builds.get(0).point().mean();
+    int[] groups =
+        IntStream.range(0, builds.size())
+            .flatMap(i -> IntStream.generate(() -> i).limit(builds.get(i).ambients().length))
+            .toArray();
+    return RandomIntercept.fit(onBurns(), responses(zero), groups)
+        .map(
+            fit ->
+                List.of(
+                    mixedRow(fit, EffectRow.HOLE_ERROR, 0),
+                    mixedRow(fit, EffectRow.INTERCEPT, zero)))
+        .orElse(List.of());
+  }
+
+  private EffectRow mixedRow(RandomIntercept fit, String term, double added) {
+    return row(
+        Model.MIXED,
+        term,
+        fit.estimate(term) + added,
+        fit.standardError(term),
+        fit.degreesOfFreedom(term).orElse(builds.size() - 2.0));
+  }
+
+  private List<EffectRow> burnLevel() {
+    double zero = builds.get(0).point().mean();
+    return LinearFit.of(onBurns(), responses(zero))
+        .map(
+            fit ->
+                List.of(
+                    burnRow(fit, EffectRow.HOLE_ERROR, 0), burnRow(fit, EffectRow.INTERCEPT, zero)))
+        .orElse(List.of());
+  }
+
+  private EffectRow burnRow(LinearFit fit, String term, double added) {
+    return row(
+        Model.BURN_LEVEL,
+        term,
+        fit.estimate(term) + added,
+        fit.standardError(term),
+        fit.degreesOfFreedom());
+  }
+
+  private Regressors onBurns() {
+    double[] errors =
+        builds.stream()
+            .map(Burns::point)
+            .flatMapToDouble(point -> Arrays.stream(point.burns()).map(burn -> point.holeError()))
+            .toArray();
+    return Regressors.line(EffectRow.HOLE_ERROR, errors);
+  }
+
+  private double[] responses(double zero) {
+    return builds.stream()
+        .flatMapToDouble(build -> Arrays.stream(build.point().burns()))
+        .map(burn -> burn - zero)
         .toArray();
   }
 
-  private Optional<LinearFit> onBurns() {
-    double[] errors =
-        points.stream()
-            .flatMapToDouble(point -> Arrays.stream(point.burns()).map(burn -> point.holeError()))
-            .toArray();
-    double[] burns =
-        points.stream()
-            .flatMapToDouble(point -> Arrays.stream(point.burns()).map(burn -> burn - zero()))
-            .toArray();
-    return LinearFit.of(Regressors.line(EffectRow.HOLE_ERROR, errors), burns);
-  }
-
-  private List<EffectRow> rows(Model model, LinearFit fit) {
-    return List.of(
-        row(model, fit, EffectRow.HOLE_ERROR, 0), row(model, fit, EffectRow.INTERCEPT, zero()));
-  }
-
-  private EffectRow row(Model model, LinearFit fit, String term, double added) {
-    Interval interval = fit.interval(term, confidence);
-    double estimate = fit.estimate(term) + added;
-    double pValue = LinearFit.pValue(estimate, fit.standardError(term), fit.degreesOfFreedom());
+  private EffectRow row(
+      Model model, String term, double estimate, double standardError, double df) {
+    double pValue = LinearFit.pValue(estimate, standardError, df);
     return new EffectRow(
         model,
         term,
         estimate,
-        fit.standardError(term),
-        fit.degreesOfFreedom(),
-        new Interval(interval.low() + added, interval.high() + added),
+        standardError,
+        df,
+        Interval.around(estimate, Measured.coverageFactor(confidence, df) * standardError),
         Double.isNaN(pValue) ? OptionalDouble.empty() : OptionalDouble.of(pValue),
         burns(),
-        points.size());
+        builds.size());
   }
 
   private int burns() {
-    return points.stream().mapToInt(point -> point.burns().length).sum();
+    return builds.stream().mapToInt(build -> build.ambients().length).sum();
   }
 
   static EffectVerdict verdict(Interval slope) {
@@ -150,16 +217,10 @@ final class EffectFit {
     return slope.high() < 0 ? EffectVerdict.FALLS : EffectVerdict.RISES;
   }
 
-  private List<BandPoint> band(LinearFit fit) {
+  private List<BandPoint> band(Line line) {
     List<BandPoint> band = new ArrayList<>();
     for (int i = 0; i < BAND_POINTS; i++) {
-      double at = lowest() + range() * i / (BAND_POINTS - 1);
-      Interval interval = fit.band(confidence, 1, at);
-      band.add(
-          new BandPoint(
-              at,
-              fit.fitted(1, at) + zero(),
-              new Interval(interval.low() + zero(), interval.high() + zero())));
+      band.add(line.at(lowest() + (highest() - lowest()) * i / (BAND_POINTS - 1), confidence));
     }
     return band;
   }

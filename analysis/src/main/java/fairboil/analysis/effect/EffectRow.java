@@ -31,6 +31,9 @@ public record EffectRow(
   /** The term that is the hole effect itself. */
   public static final String HOLE_ERROR = "hole error";
 
+  /** The term that is the change for each kelvin of ambient. */
+  public static final String AMBIENT = "ambient";
+
   /** The term that is the response at no hole error. */
   public static final String INTERCEPT = Regressors.INTERCEPT;
 

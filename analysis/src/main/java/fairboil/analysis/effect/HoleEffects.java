@@ -29,13 +29,20 @@ public final class HoleEffects {
   private final Study study;
   private final LayoutResult layout;
   private final Map<Key, RunGroup> runs;
+  private final double referenceAmbient;
   private final double confidence;
   private final List<Finding> findings = new ArrayList<>();
 
-  private HoleEffects(Study study, List<RunResult> runs, LayoutResult layout, double confidence) {
+  private HoleEffects(
+      Study study,
+      List<RunResult> runs,
+      LayoutResult layout,
+      double referenceAmbient,
+      double confidence) {
     this.study = study;
     this.layout = layout;
     this.runs = RunGroup.of(runs).byBuild();
+    this.referenceAmbient = referenceAmbient;
     this.confidence = confidence;
   }
 
@@ -60,11 +67,16 @@ public final class HoleEffects {
    * @param study the sheets
    * @param runs the results of all runs
    * @param layout the rings of all builds
+   * @param referenceAmbient air temperature that responses are moved to, °C
    * @param confidence of the intervals, between 0 and 1
    */
   public static Outcome of(
-      Study study, List<RunResult> runs, LayoutResult layout, double confidence) {
-    HoleEffects effects = new HoleEffects(study, runs, layout, confidence);
+      Study study,
+      List<RunResult> runs,
+      LayoutResult layout,
+      double referenceAmbient,
+      double confidence) {
+    HoleEffects effects = new HoleEffects(study, runs, layout, referenceAmbient, confidence);
     List<HoleEffect> all =
         effects.rings().stream().flatMap(ring -> effects.ofRing(ring).stream()).toList();
     return new Outcome(all, effects.findings);
@@ -127,14 +139,14 @@ public final class HoleEffects {
   }
 
   private HoleEffect effect(Measure response, String ring) {
-    List<BuildPoint> points = new ArrayList<>();
+    List<Burns> builds = new ArrayList<>();
     for (Build build : study.builds()) {
-      point(build, response, ring).ifPresent(points::add);
+      burns(build, response, ring).ifPresent(builds::add);
     }
-    return new EffectFit(response, ring, points, confidence).effect();
+    return new EffectFit(response, ring, builds, referenceAmbient, confidence).effect();
   }
 
-  private Optional<BuildPoint> point(Build build, Measure response, String ring) {
+  private Optional<Burns> burns(Build build, Measure response, String ring) {
     RunGroup own = runs.get(build.key());
     Optional<Double> error =
         layout
@@ -149,10 +161,16 @@ public final class HoleEffects {
       findings.add(hidden(build, response, own));
       return Optional.empty();
     }
-    double[] burns = own.values(response);
-    return burns.length == 0
-        ? Optional.empty()
-        : Optional.of(new BuildPoint(build.key(), build.design(), error.get(), burns));
+    List<RunResult> known =
+        own.runs().stream().filter(run -> response.counted(run).isPresent()).toList();
+    if (known.isEmpty()) {
+      return Optional.empty();
+    }
+    double[] burns = known.stream().mapToDouble(run -> response.of(run).orNaN()).toArray();
+    return Optional.of(
+        new Burns(
+            new BuildPoint(build.key(), build.design(), error.get(), burns),
+            known.stream().mapToDouble(run -> run.conditions().ambient().orNaN()).toArray()));
   }
 
   private static Finding hidden(Build build, Measure response, RunGroup own) {

@@ -93,7 +93,7 @@ final class LeastSquares {
     for (int pass = 0; pass <= REFINEMENTS; pass++) {
       double[] step = step(y, beta, residuals);
       double size = relativeSize(step, beta);
-      if (size == 0 || (pass > 1 && size >= last)) {
+      if (pass > 1 && size >= last) {
         break;
       }
       last = size;

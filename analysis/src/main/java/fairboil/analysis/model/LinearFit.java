@@ -71,6 +71,11 @@ public final class LinearFit {
     return x;
   }
 
+  /** The weights; a copy. */
+  public double[] weights() {
+    return weights.clone();
+  }
+
   /** How many rows there are. */
   public int rows() {
     return y.length;

@@ -24,7 +24,7 @@ public final class RandomIntercept {
 
   /** Ratios of standard deviations that are tried before the search is refined. */
   private static final double[] TRIED = {
-    0, 0.02, 0.05, 0.1, 0.2, 0.35, 0.5, 0.75, 1, 1.5, 2, 3, 5, 8, 13, 25, 50, 100, 300, 1000
+    0, 0.002, 0.02, 0.05, 0.1, 0.2, 0.35, 0.5, 0.75, 1, 1.5, 2, 3, 5, 8, 13, 25, 50, 100, 300, 1000
   };
 
   /** Below this ratio of standard deviations the variance between groups is taken to be 0. */
@@ -255,7 +255,10 @@ public final class RandomIntercept {
           best = i;
         }
       }
-      double low = TRIED[Math.max(0, best - 1)];
+      if (best == 0) {
+        return 0;
+      }
+      double low = TRIED[best - 1];
       double high = TRIED[Math.min(TRIED.length - 1, best + 1)];
       double ratio =
           new BrentOptimizer(1e-12, 1e-12)

@@ -165,7 +165,7 @@ class HoleEffectsTest {
     List<RunResult> runs = runs(study, BALANCED);
     runs.add(TestRun.of(study, "spilt").peak(200).excluded("pot knocked over").result());
     runs.add(TestRun.of(study, "no log").result());
-    HoleEffect effect = HoleEffects.of(study, runs, layout(ERRORS), 0.95).effects().get(0);
+    HoleEffect effect = HoleEffects.of(study, runs, layout(ERRORS), 20, 0.95).effects().get(0);
     assertThat(effect.headline().orElseThrow().estimate())
         .isCloseTo(-8920.335429769393, within(1e-8));
     assertThat(effect.headline().orElseThrow().runs()).isEqualTo(18);
@@ -176,7 +176,7 @@ class HoleEffectsTest {
     Study study = sheets(ERRORS, BALANCED).finish();
     List<RunResult> runs = runs(study, BALANCED);
     runs.set(0, TestRun.of(study, "B0-0").peak(655).outcome(Outcome.DID_NOT_BOIL).result());
-    HoleEffects.Outcome outcome = HoleEffects.of(study, runs, layout(ERRORS), 0.95);
+    HoleEffects.Outcome outcome = HoleEffects.of(study, runs, layout(ERRORS), 20, 0.95);
     assertThat(outcome.effects().get(0).points()).hasSize(6);
     assertThat(outcome.effects().get(2).points()).hasSize(5);
     assertThat(outcome.findings())
@@ -187,7 +187,7 @@ class HoleEffectsTest {
   void aHoleRingThatWasNotMeasuredIsAFinding() {
     Study study = sheets(ERRORS, BALANCED).setting(Settings.HOLE_RING, "lower").finish();
     HoleEffects.Outcome outcome =
-        HoleEffects.of(study, runs(study, BALANCED), layout(ERRORS), 0.95);
+        HoleEffects.of(study, runs(study, BALANCED), layout(ERRORS), 20, 0.95);
     assertThat(outcome.findings())
         .anySatisfy(finding -> assertThat(finding.problem()).contains("no holes of ring lower"));
     assertThat(outcome.effects())
@@ -203,7 +203,7 @@ class HoleEffectsTest {
 
   private static HoleEffects.Outcome effects(double[] errors, double[][] burns) {
     Study study = sheets(errors, burns).finish();
-    return HoleEffects.of(study, runs(study, burns), layout(errors), 0.95);
+    return HoleEffects.of(study, runs(study, burns), layout(errors), 20, 0.95);
   }
 
   private static TestStudy sheets(double[] errors, double[][] burns) {

@@ -103,6 +103,18 @@ class LinearFitTest {
   }
 
   @Test
+  void aResponseThatTheColumnsDoNotExplainAtAllKeepsItsResiduals() {
+    LinearFit fit =
+        LinearFit.of(
+                Regressors.line("x", new double[] {1, 1, 3, 3}),
+                new double[] {-0.5, 0.5, -0.5, 0.5})
+            .orElseThrow();
+    assertThat(fit.estimate("x")).isCloseTo(0, within(1e-15));
+    assertThat(fit.residualSumOfSquares()).isCloseTo(1, within(1e-14));
+    assertThat(fit.rSquared()).isCloseTo(0, within(1e-15));
+  }
+
+  @Test
   void refusesWhatHasNoAnswer() {
     double[] x = {1, 2, 3, 4};
     double[] twice = Arrays.stream(x).map(value -> 2 * value + 1).toArray();
