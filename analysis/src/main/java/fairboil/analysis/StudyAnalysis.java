@@ -6,9 +6,11 @@ import fairboil.analysis.group.BuildSummaries;
 import fairboil.analysis.layout.HoleLayout;
 import fairboil.analysis.layout.LayoutResult;
 import fairboil.analysis.run.References;
+import fairboil.analysis.run.RunAnalysis;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.log.LogOpener;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.Settings;
@@ -29,6 +31,29 @@ public final class StudyAnalysis {
   private StudyAnalysis(Study study) {
     this.study = study;
     this.findings.addAll(study.findings());
+  }
+
+  /**
+   * Works out a study on all processors.
+   *
+   * @param study the sheets
+   * @param logs opens the log of each run; each is read once, worked out and dropped
+   */
+  public static Results of(Study study, LogOpener logs) {
+    return of(study, logs, Runtime.getRuntime().availableProcessors());
+  }
+
+  /**
+   * Works out a study; the same on any number of workers.
+   *
+   * @param study the sheets
+   * @param logs opens the log of each run; called from several threads at once, for different runs
+   * @param workers how many runs may be worked on at once, at least 1: so many logs are held
+   */
+  public static Results of(Study study, LogOpener logs, int workers) {
+    References references = References.of(study);
+    RunAnalysis analysis = new RunAnalysis(study, references);
+    return of(study, references, run -> analysis.analyse(run, logs.open(run)), workers);
   }
 
   /**

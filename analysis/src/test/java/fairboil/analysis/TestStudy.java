@@ -1,7 +1,10 @@
 package fairboil.analysis;
 
 import fairboil.ingest.Study;
+import fairboil.ingest.choice.Event;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.quantity.ClockTime;
+import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Build;
@@ -11,6 +14,7 @@ import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.Hole;
 import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.Key;
+import fairboil.ingest.sheet.Mark;
 import fairboil.ingest.sheet.Ring;
 import fairboil.ingest.sheet.RingsSheet;
 import fairboil.ingest.sheet.Row;
@@ -18,6 +22,7 @@ import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.RunsSheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /** Makes invented studies for tests, sheet by sheet. */
@@ -30,6 +35,7 @@ public final class TestStudy {
   private final List<Ring> rings = new ArrayList<>();
   private final List<Hole> holes = new ArrayList<>();
   private final List<Run> runs = new ArrayList<>();
+  private final List<Mark> marks = new ArrayList<>();
   private final List<Claim> claims = new ArrayList<>();
 
   /** The key of that name. */
@@ -102,6 +108,20 @@ public final class TestStudy {
     return this;
   }
 
+  /** Adds a stopwatch mark, in seconds since the stopwatch was started. */
+  public TestStudy mark(String run, Event event, double seconds) {
+    Place place = Place.of("stopwatch.csv", marks.size() + 2, "time");
+    ClockTime time = new ClockTime.Elapsed(seconds, 1);
+    marks.add(
+        new Mark(
+            key(run),
+            Optional.of(event),
+            event.label(),
+            Given.of(time, String.valueOf(seconds), place),
+            Optional.empty()));
+    return this;
+  }
+
   /** Adds a claim with the cells that the filler puts in. */
   public TestStudy claim(String name, UnaryOperator<Row.Builder> filler) {
     Row.Builder row = Row.at(Place.of("claims.csv", claims.size() + 2));
@@ -119,7 +139,7 @@ public final class TestStudy {
         holes,
         List.of(),
         runs,
-        List.of(),
+        marks,
         List.of(),
         claims,
         List.of(),
