@@ -54,8 +54,7 @@ public final class Page {
    * @param writer takes the page; write it as UTF-8
    * @throws IOException if the writer refuses
    */
-  public void writeRun(RunResult run, Optional<Picture> trace, Writer writer)
-      throws IOException {
+  public void writeRun(RunResult run, Optional<Picture> trace, Writer writer) throws IOException {
     Map<String, Object> parameters = new HashMap<>();
     parameters.put("run", new RunArticle(from).of(run, trace));
     String title = AnswerWords.of(from.results()).title();
