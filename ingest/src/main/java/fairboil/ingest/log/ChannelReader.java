@@ -26,6 +26,9 @@ final class ChannelReader {
 
   private final ChannelPlan plan;
   private final boolean kept;
+  private final char mark;
+  private final double least;
+  private final double most;
   private final Series values = new Series();
   private final ValueRange range = new ValueRange();
   private final NumberScanner numbers = new NumberScanner();
@@ -48,6 +51,11 @@ final class ChannelReader {
   ChannelReader(ChannelPlan plan) {
     this.plan = plan;
     this.kept = plan.isKept();
+    this.mark = plan.column().mark();
+    double cold = kept ? plan.written(FaultCodes.least(plan.dimension())) : 0;
+    double hot = kept ? plan.written(FaultCodes.most(plan.dimension())) : 0;
+    this.least = Math.min(cold, hot);
+    this.most = Math.max(cold, hot);
   }
 
   ChannelPlan plan() {
@@ -97,7 +105,7 @@ final class ChannelReader {
     char[] text = cells.text();
     int from = cells.start(cell);
     int to = cells.end(cell);
-    if (numbers.scan(text, from, to, plan.column().mark()) || hasUnitBehind(text, from, to, line)) {
+    if (numbers.scan(text, from, to, mark) || hasUnitBehind(text, from, to, line)) {
       plan.unitColumn().ifPresent(column -> checkUnit(cells.string(column), line));
       return take(line);
     }
@@ -111,7 +119,7 @@ final class ChannelReader {
     }
     range.add(written * plan.scale());
     zeros += written == 0 ? 1 : 0;
-    if (kept && !FaultCodes.isPossible(plan.held(written), plan.dimension())) {
+    if (kept && !(written >= least && written <= most)) {
       if (outside++ == 0) {
         firstOutside = written;
         firstOutsideLine = line;
@@ -125,7 +133,7 @@ final class ChannelReader {
   }
 
   private boolean hasUnitBehind(char[] text, int from, int to, int line) {
-    if (!numbers.scanPrefix(text, from, to, plan.column().mark())) {
+    if (!numbers.scanPrefix(text, from, to, mark)) {
       return false;
     }
     int end = from + numbers.length();
@@ -166,7 +174,7 @@ final class ChannelReader {
         && range.count() > 5
         && mostDecimals > 0
         && fewestDecimals == mostDecimals
-        && numbers.scan(cells.text(), cells.start(cell), cells.end(cell), plan.column().mark())
+        && numbers.scan(cells.text(), cells.start(cell), cells.end(cell), mark)
         && numbers.decimals() < fewestDecimals;
   }
 

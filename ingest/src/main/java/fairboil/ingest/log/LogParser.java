@@ -9,6 +9,7 @@ import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.Sensor;
 import fairboil.ingest.sheet.SensorsSheet;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +38,7 @@ final class LogParser {
   /** The log, or empty after an error. */
   Optional<ParsedLog> parse() throws IOException {
     Replay replay = new Replay(text);
-    Optional<TableShape> shape = ShapeFinder.find(remarks.file(), replay.ahead(), replay.length());
+    Optional<TableShape> shape = ShapeFinder.find(remarks.file(), Head.of(replay));
     if (shape.isEmpty()) {
       NoTable.tell(replay, remarks);
       return Optional.empty();
@@ -56,6 +57,9 @@ final class LogParser {
     }
     Optional<LongForm> longForm = LongForm.find(shape, columns, planner.columns());
     List<LogColumn> readings = longForm.map(LongForm::columns).orElse(columns);
+    List<LogColumn> all = new ArrayList<>(columns);
+    longForm.ifPresent(form -> all.addAll(form.columns()));
+    answers.tellUnknown(all, remarks);
     ChannelPlanner channelPlanner =
         new ChannelPlanner(
             shape,
@@ -79,7 +83,7 @@ final class LogParser {
   }
 
   private SensorAnswers answers(List<LogColumn> columns) {
-    return SensorAnswers.of(sensors, run, remarks.file().file(), columns, remarks);
+    return SensorAnswers.of(sensors, run, remarks.file().file(), columns);
   }
 
   private void tellShape(TableShape shape) {
