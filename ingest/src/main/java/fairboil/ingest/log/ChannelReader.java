@@ -34,6 +34,7 @@ final class ChannelReader {
   private final NumberScanner numbers = new NumberScanner();
   private int mostDecimals;
   private int fewestDecimals = Integer.MAX_VALUE;
+  private boolean oddDecimals;
 
   private long outside;
   private double firstOutside;
@@ -127,6 +128,7 @@ final class ChannelReader {
       return FAULT;
     }
     int decimals = numbers.decimals();
+    oddDecimals |= decimals != 0 && decimals != 3;
     mostDecimals = Math.max(mostDecimals, decimals);
     fewestDecimals = Math.min(fewestDecimals, decimals);
     return written;
@@ -203,6 +205,14 @@ final class ChannelReader {
           "export the log again without thousands marks");
       return false;
     }
+    if (kept && maybeThousands()) {
+      remarks.error(
+          remarks.file().column(name),
+          "the numbers of this column have three decimals or none: whether the mark before the"
+              + " three parts thousands or decimals cannot be told, so the column was not used",
+          "export the log again with the same number of decimals in every row");
+      return false;
+    }
     if (kept && outside * 2 > range.count()) {
       tellUnbelievable(remarks);
       return false;
@@ -216,6 +226,12 @@ final class ChannelReader {
     }
     tellFaults(remarks);
     return true;
+  }
+
+  // 998 and 1,012: a decimal comma would have given 998,000.
+  private boolean maybeThousands() {
+    boolean both = mostDecimals == 3 && fewestDecimals == 0 && !oddDecimals;
+    return both && range.highest() >= 100 && plan.scale() == 1;
   }
 
   private void tellUnbelievable(Remarks remarks) {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Turns the text of one log into times and channels: first the shape of the table, then its times,
@@ -22,6 +23,10 @@ import java.util.Set;
  * cannot go on. For one thread and one log.
  */
 final class LogParser {
+
+  private static final Pattern DATE =
+      Pattern.compile(
+          "(?<!\\d)(?:\\d{4}[-/.]\\d{1,2}[-/.]\\d{1,2}|\\d{1,2}[-/.]\\d{1,2}[-/.]\\d{2,4})(?!\\d)");
 
   private final SourceText text;
   private final Run run;
@@ -75,6 +80,7 @@ final class LogParser {
       asking.ask();
       return Optional.empty();
     }
+    tellDate(shape, times.get().reader());
     TextLines lines = new TextLines(remarks.file(), replay);
     TableReader table = new TableReader(lines, shape, times.get(), channels, joiner, remarks);
     table.readAll();
@@ -106,6 +112,16 @@ final class LogParser {
               + " cells: the cells"
               + " without a name were not used",
           "name such a column in sensors.csv by its number, as #" + (named + 1));
+    }
+  }
+
+  private void tellDate(TableShape shape, TimeReader clock) {
+    boolean said = shape.preamble().stream().anyMatch(line -> DATE.matcher(line).find());
+    if (said && clock.kind() == TimeAxis.Kind.ELAPSED) {
+      remarks.note(
+          remarks.file(),
+          "the lines above the readings hold a date, which was not used: times are elapsed times",
+          "");
     }
   }
 

@@ -117,7 +117,23 @@ final class SensorAnswers {
 
   /** The role that a row gives to a column, if there is one. */
   Optional<Role> roleOf(LogColumn column) {
-    return of(column).map(Sensor::role);
+    return of(column)
+        .map(Sensor::role)
+        .or(() -> Optional.of(Role.COLD_JUNCTION).filter(role -> isColdJunction(column)));
+  }
+
+  private boolean isColdJunction(LogColumn column) {
+    return rows.stream()
+        .flatMap(sensor -> sensor.row().value(SensorsSheet.COLD_JUNCTION).stream())
+        .map(HeaderName::plain)
+        .anyMatch(name -> isCalled(column, name));
+  }
+
+  private static boolean isCalled(LogColumn column, String plain) {
+    return column.number().equals(plain)
+        || HeaderName.plain(column.name()).equals(plain)
+        || plainHeader(column).equals(plain)
+        || plainBare(column).equals(plain);
   }
 
   /** The columns to which rows give the role, in the order of the log. */
