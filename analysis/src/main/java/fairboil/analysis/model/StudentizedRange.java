@@ -39,7 +39,7 @@ public final class StudentizedRange {
     for (int i = 0; i < z.length; i++) {
       below[i] = NORMAL.cumulativeProbability(z[i]);
     }
-    for (int point = 1; point < points; point++) {
+    for (int point = 0; point < points; point++) {
       table(point, z, weights, below);
     }
   }
