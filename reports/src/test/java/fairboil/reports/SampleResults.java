@@ -17,7 +17,7 @@ import fairboil.ingest.choice.NormaliseBy;
 import fairboil.ingest.choice.Relation;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.log.SourceFile;
+import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Build;
