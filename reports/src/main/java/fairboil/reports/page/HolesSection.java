@@ -15,6 +15,7 @@ import fairboil.reports.page.view.HolesView;
 import fairboil.reports.page.view.TableView;
 import fairboil.reports.words.EffectWords;
 import fairboil.reports.words.Plural;
+import fairboil.reports.words.Slopes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,19 +76,22 @@ final class HolesSection {
 
   private static List<CellView> row(Materials from, HoleEffect effect, EffectRow row) {
     Dimension dimension = dimension(effect, row);
-    double coarseness = row.interval().width() / 4;
     return List.of(
         CellView.of(effect.response().label()),
         CellView.of(effect.ring()),
         CellView.of(row.model().label()),
         CellView.of(row.term()),
         CellView.number(
-            from.display().value(row.estimate(), coarseness, dimension), row.estimate()),
-        CellView.of(from.display().range(row.interval(), dimension)),
+            Slopes.number(from.display(), row, dimension) + unit(from, dimension), row.estimate()),
+        CellView.of(Slopes.range(from.display(), row, dimension)),
         CellView.number(number(row.degreesOfFreedom()), row.degreesOfFreedom()),
         FigureCells.count(row.builds()),
         FigureCells.count(row.runs()),
         CellView.of(use(effect, row)));
+  }
+
+  private static String unit(Materials from, Dimension dimension) {
+    return dimension == Dimension.DURATION ? "" : "\u00a0" + from.display().symbol(dimension);
   }
 
   private static Dimension dimension(HoleEffect effect, EffectRow row) {

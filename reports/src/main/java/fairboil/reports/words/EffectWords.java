@@ -73,7 +73,7 @@ public final class EffectWords {
         .map(
             row ->
                 "Counting each burn as a stove of its own, the interval would have read "
-                    + display.range(row.interval(), slope(effect.response()))
+                    + Slopes.range(display, row, slope(effect.response()))
                     + " "
                     + display.symbol(slope(effect.response()))
                     + ", which is no result: five burns of one stove are not five stoves.");
@@ -89,7 +89,7 @@ public final class EffectWords {
         + " ("
         + Display.percent(confidence)
         + " interval "
-        + display.range(row.interval(), slope(effect.response()))
+        + Slopes.range(display, row, slope(effect.response()))
         + "; "
         + Plural.of(row.builds(), "build")
         + ", "
@@ -98,7 +98,7 @@ public final class EffectWords {
   }
 
   private String signed(EffectRow row, Dimension dimension) {
-    String number = display.number(row.estimate(), row.interval().width() / 4, dimension);
+    String number = Slopes.number(display, row, dimension);
     String symbol = display.symbol(dimension);
     return (row.estimate() > 0 ? "+" : "")
         + number
