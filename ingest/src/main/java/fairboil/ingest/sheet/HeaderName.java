@@ -24,11 +24,17 @@ record HeaderName(String name, String unit) {
   private static final Pattern AFTER_MARK = Pattern.compile("(.*\\S)\\s*(?:,|/| in )\\s*(\\S+)");
   private static final Pattern WORD_END = Pattern.compile("[\\s_]+");
 
+  /** The longest header that may name a column, unit and all. */
+  private static final int LONGEST = 200;
+
   /** The most words of a unit. */
   private static final int UNIT_WORDS = 3;
 
-  /** The ways to take a header apart. */
+  /** The ways to take a header apart; one that is very long has only one. */
   static List<HeaderName> of(String header) {
+    if (header.length() > LONGEST) {
+      return List.of(new HeaderName(header, ""));
+    }
     String plain = header.replaceFirst("[\\s*:]+$", "").strip();
     Matcher bracketed = BRACKETED.matcher(plain);
     if (bracketed.matches() && !bracketed.group(1).isBlank()) {

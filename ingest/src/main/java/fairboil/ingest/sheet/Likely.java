@@ -21,6 +21,9 @@ final class Likely {
     }
   }
 
+  /** What is longer is no misspelt name. */
+  private static final int LONGEST = 100;
+
   private static final Ask MOISTURE =
       new Ask(
           "it does not say whether it is water as a share of moist or of dry fuel, so it was left"
@@ -159,6 +162,9 @@ final class Likely {
 
   /** A clause that says where what the column holds was likely meant to stand. */
   static Optional<String> column(SheetSchema schema, Set<String> present, String name) {
+    if (name.length() > LONGEST) {
+      return Optional.empty();
+    }
     Optional<String> event = schema.equals(RunsSheet.SCHEMA) ? event(name) : Optional.empty();
     return event
         .map(label -> "times of events go into stopwatch.csv, there as event " + label)
