@@ -34,7 +34,8 @@ public final class Nearest {
 
   private static boolean isSwapped(String written, String name) {
     int at = 0;
-    while (at < Math.min(written.length(), name.length()) && written.charAt(at) == name.charAt(at)) {
+    while (at < Math.min(written.length(), name.length())
+        && written.charAt(at) == name.charAt(at)) {
       at++;
     }
     return written.length() == name.length()

@@ -108,11 +108,7 @@ public final class SheetReader {
         .filter(cell -> missing.stream().noneMatch(column -> isFor(column, cell.written())))
         .map(
             cell ->
-                UnknownColumn.finding(
-                    header,
-                    schema,
-                    cell.written(),
-                    filled(body, cell.index())))
+                UnknownColumn.finding(header, schema, cell.written(), filled(body, cell.index())))
         .toList();
   }
 

@@ -63,7 +63,7 @@ public final class ClaimWords {
     Measure measure = claim.measure().get();
     Estimate estimate = claim.estimate().get();
     Dimension dimension = dimension(measure, row);
-    double coarseness = estimate.interval().width() / 4;
+    double coarseness = Display.uncertainty(estimate.interval());
     return Optional.of(
         subject(measure, row)
             + " is "

@@ -88,10 +88,15 @@ public final class Display {
 
   /** The ends of an interval, such as {@code 805 to 819}, without their unit. */
   public String range(Interval interval, Dimension dimension) {
-    double uncertainty = interval.width() / 4;
+    double uncertainty = uncertainty(interval);
     return number(interval.low(), uncertainty, dimension)
         + " to "
         + number(interval.high(), uncertainty, dimension);
+  }
+
+  /** About the standard uncertainty behind an interval: what its ends are to be rounded to. */
+  public static double uncertainty(Interval interval) {
+    return interval.width() / 3.9;
   }
 
   /** A level of confidence or a share, such as {@code 95 %}; at most one decimal. */
