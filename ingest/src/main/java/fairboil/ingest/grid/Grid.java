@@ -2,6 +2,7 @@ package fairboil.ingest.grid;
 
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.quantity.DecimalMark;
 import java.util.List;
 import java.util.Objects;
 

@@ -61,8 +61,9 @@ public final class StudyFolder {
   }
 
   /**
-   * The names of the ordinary files directly in a folder of the study, sorted, at most {@link
-   * #MAX_NAMES}; none if there is no such folder in the study.
+   * The names of whatever is directly in a folder of the study but folders, sorted, at most {@link
+   * #MAX_NAMES}; none if there is no such folder in the study. What is not an ordinary file is
+   * among them, so that {@link #open} may say so.
    *
    * @param folder a name relative to the study folder; empty for the study folder itself
    */
@@ -70,7 +71,7 @@ public final class StudyFolder {
     List<String> names = new ArrayList<>();
     try (DirectoryStream<Path> entries = Files.newDirectoryStream(resolve(folder))) {
       for (Path entry : entries) {
-        if (names.size() < MAX_NAMES && Files.isRegularFile(entry)) {
+        if (names.size() < MAX_NAMES && !Files.isDirectory(entry)) {
           names.add(entry.getFileName().toString());
         }
       }

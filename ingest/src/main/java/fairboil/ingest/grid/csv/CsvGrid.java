@@ -1,12 +1,12 @@
 package fairboil.ingest.grid.csv;
 
 import fairboil.ingest.finding.Finding;
-import fairboil.ingest.grid.DecimalMark;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.GridRow;
 import fairboil.ingest.grid.SourceText;
 import fairboil.ingest.grid.TextLines;
 import fairboil.ingest.grid.UnreadableException;
+import fairboil.ingest.quantity.DecimalMark;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -95,13 +95,13 @@ public final class CsvGrid {
   }
 
   private DecimalMark mark(Delimiter delimiter) {
-    if (delimiter == Delimiter.COMMA) {
-      return DecimalMark.POINT;
-    }
     boolean comma =
         rows.stream()
             .flatMap(row -> row.cells().stream())
-            .anyMatch(cell -> DECIMAL_COMMA.matcher(cell).find());
+            .anyMatch(cell -> cell.indexOf(',') >= 0 && DECIMAL_COMMA.matcher(cell).find());
+    if (delimiter == Delimiter.COMMA) {
+      return comma ? DecimalMark.UNKNOWN : DecimalMark.POINT;
+    }
     return comma ? DecimalMark.COMMA : DecimalMark.UNKNOWN;
   }
 }

@@ -3,12 +3,12 @@ package fairboil.ingest.grid.csv;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairboil.ingest.finding.Finding;
-import fairboil.ingest.grid.DecimalMark;
 import fairboil.ingest.grid.FileKind;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.GridRow;
 import fairboil.ingest.grid.SourceText;
 import fairboil.ingest.grid.StudyFolder;
+import fairboil.ingest.quantity.DecimalMark;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -63,7 +63,8 @@ class CsvGridTest {
   void semicolonsDoNotProveADecimalComma() throws IOException {
     assertThat(read("run;water\n1;1.5 kg\n").mark()).isEqualTo(DecimalMark.UNKNOWN);
     assertThat(read("run;water\n1;1,5 kg\n").mark()).isEqualTo(DecimalMark.COMMA);
-    assertThat(read("run,water\n1,\"1,5 kg\"\n").mark()).isEqualTo(DecimalMark.POINT);
+    assertThat(read("run,water\n1,\"1,500 g\"\n").mark()).isEqualTo(DecimalMark.POINT);
+    assertThat(read("run,water\n1,\"1,5 kg\"\n").mark()).isEqualTo(DecimalMark.UNKNOWN);
     assertThat(read("run;water\n1;1,250 kg\n").mark()).isEqualTo(DecimalMark.UNKNOWN);
   }
 

@@ -1,0 +1,42 @@
+package fairboil.analysis.claim;
+
+import fairboil.analysis.claim.ClaimResult.Verdict;
+import fairboil.analysis.figure.Interval;
+import fairboil.ingest.choice.Relation;
+
+/**
+ * What a claim says of its quantity.
+ *
+ * @param relation at most, at least or no different from
+ * @param bounds the values for which it holds
+ */
+record Statement(Relation relation, Interval bounds) {
+
+  static Statement of(Relation relation, double value, double margin) {
+    return new Statement(
+        relation,
+        switch (relation) {
+          case AT_MOST -> new Interval(Double.NEGATIVE_INFINITY, value);
+          case AT_LEAST -> new Interval(value, Double.POSITIVE_INFINITY);
+          case NO_DIFFERENT_FROM -> Interval.around(value, margin);
+        });
+  }
+
+  /**
+   * The confidence of the interval to read the verdict off, for a chance of error alpha: equality
+   * is tested from both sides (two one-sided tests: Schuirmann, Journal of Pharmacokinetics and
+   * Biopharmaceutics 15, 1987), so its interval is the narrower one at 1 − 2α.
+   */
+  double confidence(double alpha) {
+    return relation == Relation.NO_DIFFERENT_FROM ? 1 - 2 * alpha : 1 - alpha;
+  }
+
+  Verdict verdict(Interval interval) {
+    if (bounds.low() <= interval.low() && interval.high() <= bounds.high()) {
+      return Verdict.SUPPORTED;
+    }
+    return interval.high() < bounds.low() || interval.low() > bounds.high()
+        ? Verdict.CONTRADICTED
+        : Verdict.NOT_SETTLED;
+  }
+}

@@ -1,0 +1,103 @@
+package fairboil.reports.chart;
+
+import java.util.Objects;
+
+/**
+ * A finished chart as a PNG. Immutable: the bytes are copied in and out.
+ *
+ * <p>What is drawn says what the picture is of, so that the page can put it in its place.
+ */
+public final class Picture {
+
+  private final Kind kind;
+  private final String subject;
+  private final String name;
+  private final byte[] png;
+  private final int width;
+  private final int height;
+  private final String alternative;
+  private final String caption;
+
+  /**
+   * A finished chart.
+   *
+   * @param kind what it shows
+   * @param subject what it is about: a measure, a ring or a run by its shown name
+   * @param name the file's name without its ending: a safe slug, unique in a report ignoring case
+   * @param png the PNG
+   * @param width width in CSS pixels at which the page shows it
+   * @param height height in CSS pixels
+   * @param alternative text that says what the chart says, for those who cannot see it
+   * @param caption what to see, with n
+   */
+  public Picture(
+      Kind kind,
+      String subject,
+      String name,
+      byte[] png,
+      int width,
+      int height,
+      String alternative,
+      String caption) {
+    this.kind = Objects.requireNonNull(kind, "kind");
+    this.subject = Objects.requireNonNull(subject, "subject");
+    this.name = Objects.requireNonNull(name, "name");
+    this.png = png.clone();
+    this.width = width;
+    this.height = height;
+    this.alternative = Objects.requireNonNull(alternative, "alternative");
+    this.caption = Objects.requireNonNull(caption, "caption");
+  }
+
+  /** What a chart shows. */
+  public enum Kind {
+    /** A response against hole error. */
+    HOLE_EFFECT,
+    /** Builds side by side in one measure. */
+    BUILDS,
+    /** Maps of one ring, build by build. */
+    RING_MAPS,
+    /** The trace of one run. */
+    RUN
+  }
+
+  /** What it shows. */
+  public Kind kind() {
+    return kind;
+  }
+
+  /** What it is about. */
+  public String subject() {
+    return subject;
+  }
+
+  /** The file's name without its ending. */
+  public String name() {
+    return name;
+  }
+
+  /** The PNG; a copy. */
+  public byte[] png() {
+    return png.clone();
+  }
+
+  /** Width in CSS pixels. */
+  public int width() {
+    return width;
+  }
+
+  /** Height in CSS pixels. */
+  public int height() {
+    return height;
+  }
+
+  /** Text that says what the chart says. */
+  public String alternative() {
+    return alternative;
+  }
+
+  /** What to see, with n. */
+  public String caption() {
+    return caption;
+  }
+}

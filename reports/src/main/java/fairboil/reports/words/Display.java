@@ -1,0 +1,130 @@
+package fairboil.reports.words;
+
+import fairboil.analysis.figure.Interval;
+import fairboil.analysis.figure.Measured;
+import fairboil.ingest.choice.DisplayUnits;
+import fairboil.ingest.quantity.Dimension;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/**
+ * Numbers as people read them: in their units, with the digits that their uncertainty leaves.
+ *
+ * <p>The one place where held values become shown values; text, tables of the page and charts all
+ * come here. Negative numbers carry a true minus sign. Immutable.
+ */
+public final class Display {
+
+  private static final char MINUS = '\u2212';
+
+  private final DisplayUnits units;
+
+  private Display(DisplayUnits units) {
+    this.units = units;
+  }
+
+  /** Shows numbers in the given system of units. */
+  public static Display in(DisplayUnits units) {
+    return new Display(units);
+  }
+
+  /** The scale on which values of that dimension are shown. */
+  public Scale scale(Dimension dimension) {
+    return Scale.of(dimension, units);
+  }
+
+  /** A held value on the scale on which its dimension is shown: for axes and arithmetic on them. */
+  public double shown(double held, Dimension dimension) {
+    return scale(dimension).shown(held);
+  }
+
+  /** The symbol of the unit shown, such as {@code °F}. */
+  public String symbol(Dimension dimension) {
+    return scale(dimension).symbol();
+  }
+
+  /**
+   * A held value without its unit, rounded to the decade below its uncertainty: a value of 812.34
+   * uncertain by 3.2 becomes {@code 812}, one uncertain by 0.4 becomes {@code 812.3}. Durations
+   * become {@code 5:43}, or {@code 1:05:43} from an hour on.
+   *
+   * @param held the value, in the unit in which the dimension is held
+   * @param uncertainty its standard uncertainty or the size of an interval about it, held as a
+   *     difference; 0 for three significant digits
+   * @param dimension what it is a value of
+   */
+  public String number(double held, double uncertainty, Dimension dimension) {
+    Scale scale = scale(dimension);
+    double shown = scale.shown(held);
+    if (scale.isClock() && Math.abs(held) >= 60) {
+      return clock(held);
+    }
+    return rounded(shown, decimals(shown, scale.shownDifference(uncertainty)));
+  }
+
+  /** A held value with its unit, such as {@code 812 °C}, rounded as {@link #number} does. */
+  public String value(double held, double uncertainty, Dimension dimension) {
+    String number = number(held, uncertainty, dimension);
+    if (scale(dimension).isClock()) {
+      return Math.abs(held) >= 60 ? number + " min" : number + " s";
+    }
+    return number + " " + symbol(dimension);
+  }
+
+  /** A measured value with its interval, such as {@code 812 °C (95 % interval 805 to 819)}. */
+  public String value(Measured measured, double confidence) {
+    Interval interval = measured.interval(confidence);
+    return value(measured.value(), measured.standardUncertainty(), measured.dimension())
+        + " ("
+        + interval(interval, measured.dimension(), confidence)
+        + ")";
+  }
+
+  /** An interval in words, such as {@code 95 % interval 805 to 819}. */
+  public String interval(Interval interval, Dimension dimension, double confidence) {
+    return percent(confidence) + " interval " + range(interval, dimension);
+  }
+
+  /** The ends of an interval, such as {@code 805 to 819}, without their unit. */
+  public String range(Interval interval, Dimension dimension) {
+    double uncertainty = interval.width() / 4;
+    return number(interval.low(), uncertainty, dimension)
+        + " to "
+        + number(interval.high(), uncertainty, dimension);
+  }
+
+  /** A level of confidence or a share, such as {@code 95 %}; at most one decimal. */
+  public static String percent(double fraction) {
+    BigDecimal percent =
+        BigDecimal.valueOf(fraction * 100).setScale(1, RoundingMode.HALF_EVEN).stripTrailingZeros();
+    return percent.toPlainString() + "\u00a0%";
+  }
+
+  private static int decimals(double shown, double uncertainty) {
+    if (uncertainty > 0 && Double.isFinite(uncertainty)) {
+      int decade = (int) Math.floor(Math.log10(uncertainty));
+      boolean leadingDigitSmall = uncertainty / Math.pow(10, decade) < 2;
+      return Math.max(0, leadingDigitSmall ? 1 - decade : -decade);
+    }
+    return shown == 0 ? 0 : Math.max(0, 2 - (int) Math.floor(Math.log10(Math.abs(shown))));
+  }
+
+  private static String rounded(double shown, int decimals) {
+    if (!Double.isFinite(shown)) {
+      return shown > 0 ? "∞" : MINUS + "∞";
+    }
+    BigDecimal number = BigDecimal.valueOf(shown).setScale(decimals, RoundingMode.HALF_EVEN);
+    return number.signum() < 0 ? MINUS + number.negate().toPlainString() : number.toPlainString();
+  }
+
+  /** Minutes and seconds as a stopwatch shows them. */
+  private static String clock(double seconds) {
+    long whole = Math.round(Math.abs(seconds));
+    String sign = seconds < 0 ? String.valueOf(MINUS) : "";
+    return whole < 3600
+        ? sign + String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60)
+        : sign
+            + String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
+  }
+}

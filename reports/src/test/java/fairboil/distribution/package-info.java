@@ -1,0 +1,2 @@
+/** Tests of what the build hands over: the jar and the launcher beside it. */
+package fairboil.distribution;
