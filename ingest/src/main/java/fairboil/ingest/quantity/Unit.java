@@ -151,6 +151,11 @@ public enum Unit {
     return (held - offsetFor(as)) / factor;
   }
 
+  /** How many of the other unit, of the same dimension, one of this unit is as a difference. */
+  double ratioTo(Unit other) {
+    return this == other ? 1 : factor / other.factor;
+  }
+
   private double offsetFor(Dimension as) {
     if (!measures(as)) {
       throw new IllegalArgumentException(symbol + " does not measure " + as);
