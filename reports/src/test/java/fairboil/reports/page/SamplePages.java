@@ -94,7 +94,7 @@ final class SamplePages {
   static String written(PageModel model) {
     StringWriter writer = new StringWriter();
     try {
-      new Page().write(model, writer);
+      Page.of(model).write(writer);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
