@@ -1,6 +1,7 @@
 package fairboil.analysis;
 
 import fairboil.analysis.claim.ClaimResult;
+import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.layout.RingResult;
@@ -20,6 +21,7 @@ import java.util.List;
  * @param builds one result a build, in the order of the study
  * @param rings one result for each build and ring of which holes were measured
  * @param holeEffects for each response and ring, those of the hole ring first
+ * @param effectChecks the same asked in other ways, for each hole effect that could be estimated
  * @param claims one result a claim, in the order of the study
  * @param findings all findings: of sheets, logs, runs and the study, sorted
  */
@@ -31,6 +33,7 @@ public record Results(
     List<BuildResult> builds,
     List<RingResult> rings,
     List<HoleEffect> holeEffects,
+    List<EffectChecks> effectChecks,
     List<ClaimResult> claims,
     List<Finding> findings) {
 
@@ -40,6 +43,7 @@ public record Results(
     builds = List.copyOf(builds);
     rings = List.copyOf(rings);
     holeEffects = List.copyOf(holeEffects);
+    effectChecks = List.copyOf(effectChecks);
     claims = List.copyOf(claims);
     findings = List.copyOf(findings);
   }

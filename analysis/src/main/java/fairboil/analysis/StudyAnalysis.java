@@ -86,6 +86,7 @@ public final class StudyAnalysis {
         BuildSummaries.of(study.builds(), runs, confidence),
         layout.rings(),
         effects.effects(),
+        effects.checks(),
         claims.results(),
         findings.stream().distinct().sorted().toList());
   }

@@ -34,6 +34,9 @@ public record EffectRow(
   /** The term that is the change for each kelvin of ambient. */
   public static final String AMBIENT = "ambient";
 
+  /** The term that is the bend of a line, in checks only. */
+  public static final String CURVATURE = "hole error squared";
+
   /** The term that is the response at no hole error. */
   public static final String INTERCEPT = Regressors.INTERCEPT;
 

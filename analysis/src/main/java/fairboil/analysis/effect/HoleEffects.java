@@ -9,7 +9,6 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Surface;
 import fairboil.ingest.finding.Finding;
-import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Settings;
@@ -29,8 +28,12 @@ public final class HoleEffects {
   private final Study study;
   private final LayoutResult layout;
   private final Map<Key, RunGroup> runs;
+  private final Map<Key, RunGroup> withExcluded;
   private final double referenceAmbient;
+  private final List<String> rings;
   private final double confidence;
+  private final EffectFindings words;
+  private final List<EffectChecks> checks = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
   private HoleEffects(
@@ -41,22 +44,31 @@ public final class HoleEffects {
       double confidence) {
     this.study = study;
     this.layout = layout;
+    this.words = new EffectFindings(study);
     this.runs = RunGroup.of(runs).byBuild();
+    this.withExcluded = RunGroup.withExcluded(runs).byBuild();
     this.referenceAmbient = referenceAmbient;
-    this.confidence = confidence;
+    this.rings = rings();
+    this.confidence = rings.size() > 1 ? 1 - (1 - confidence) / rings.size() : confidence;
+    if (rings.size() > 1) {
+      findings.add(words.severalRings(rings, this.confidence));
+    }
   }
 
   /**
    * Effects and findings.
    *
    * @param effects for each ring each response, the hole ring first; unmodifiable
+   * @param checks for each effect that could be estimated; unmodifiable
    * @param findings what a reader should know; unmodifiable
    */
-  public record Outcome(List<HoleEffect> effects, List<Finding> findings) {
+  public record Outcome(
+      List<HoleEffect> effects, List<EffectChecks> checks, List<Finding> findings) {
 
     /** Copies the lists. */
     public Outcome {
       effects = List.copyOf(effects);
+      checks = List.copyOf(checks);
       findings = List.copyOf(findings);
     }
   }
@@ -68,7 +80,8 @@ public final class HoleEffects {
    * @param runs the results of all runs
    * @param layout the rings of all builds
    * @param referenceAmbient air temperature that responses are moved to, °C
-   * @param confidence of the intervals, between 0 and 1
+   * @param confidence of all rings together, between 0 and 1: where several rings are asked about,
+   *     each interval has a higher one (Bonferroni)
    */
   public static Outcome of(
       Study study,
@@ -78,36 +91,25 @@ public final class HoleEffects {
       double confidence) {
     HoleEffects effects = new HoleEffects(study, runs, layout, referenceAmbient, confidence);
     List<HoleEffect> all =
-        effects.rings().stream().flatMap(ring -> effects.ofRing(ring).stream()).toList();
-    return new Outcome(all, effects.findings);
+        effects.rings.stream().flatMap(ring -> effects.ofRing(ring).stream()).toList();
+    return new Outcome(all, effects.checks, effects.findings);
   }
 
   /** The hole ring, else the wall rings, the one with most builds first; else those on a base. */
   private List<String> rings() {
     Optional<String> asked = study.settings().value(Settings.HOLE_RING);
     if (asked.isPresent()) {
-      if (builds(asked.get()) == 0) {
-        findings.add(notMeasured(asked.get()));
+      if (measured(asked.get()) == 0) {
+        findings.add(words.notMeasured(asked.get()));
       }
       return List.of(asked.get());
     }
     if (layout.rings().isEmpty()) {
-      findings.add(
-          Finding.note(
-              Place.of(holesFile()),
-              "no hole positions could be judged, so whether hole position matters is not asked",
-              "measure the holes of each build and list them in holes.csv and rings.csv"));
+      findings.add(words.noHoles());
       return List.of();
     }
     List<String> walls = names(Surface.WALL);
     return walls.isEmpty() ? names(Surface.BASE) : walls;
-  }
-
-  private Finding notMeasured(String ring) {
-    return Finding.error(
-        study.settings().place(Settings.HOLE_RING),
-        "no holes of ring " + ring + " could be judged",
-        "correct the name, or measure its holes; until then there is no hole effect");
   }
 
   private List<String> names(Surface surface) {
@@ -115,39 +117,73 @@ public final class HoleEffects {
         .filter(ring -> ring.surface() == surface)
         .map(RingResult::ring)
         .distinct()
-        .sorted(Comparator.comparingLong(this::builds).reversed())
+        .sorted(Comparator.comparingLong(this::measured).reversed())
         .toList();
   }
 
-  private long builds(String ring) {
+  private long measured(String ring) {
     return layout.rings().stream()
         .filter(result -> result.ring().equals(ring) && result.rms().isKnown())
         .count();
   }
 
-  private String holesFile() {
-    return study.holes().isEmpty() ? "holes.csv" : study.holes().get(0).row().place().file();
-  }
-
   private List<HoleEffect> ofRing(String ring) {
     List<HoleEffect> effects = RESPONSES.stream().map(response -> effect(response, ring)).toList();
     HoleEffect first = effects.get(0);
-    if (builds(ring) > 0) {
-      reportWhatIsLacking(first);
+    if (measured(ring) > 0) {
+      findings.addAll(words.lacking(first));
     }
     return effects;
   }
 
   private HoleEffect effect(Measure response, String ring) {
-    List<Burns> builds = new ArrayList<>();
-    for (Build build : study.builds()) {
-      burns(build, response, ring).ifPresent(builds::add);
+    List<Burns> builds = builds(response, ring, runs);
+    HoleEffect effect = fit(response, ring, builds);
+    if (effect.headline().isPresent()) {
+      checks.add(check(effect, builds));
     }
+    return effect;
+  }
+
+  private HoleEffect fit(Measure response, String ring, List<Burns> builds) {
     return new EffectFit(response, ring, builds, referenceAmbient, confidence).effect();
   }
 
-  private Optional<Burns> burns(Build build, Measure response, String ring) {
-    RunGroup own = runs.get(build.key());
+  private EffectChecks check(HoleEffect effect, List<Burns> builds) {
+    List<RingResult> rings =
+        builds.stream()
+            .map(b -> layout.ring(b.point().build(), effect.ring()).orElseThrow())
+            .toList();
+    EffectChecks check =
+        new Checks(effect, builds, rings, confidence)
+            .result(study.settings().get(Settings.SEED), withExcluded(effect, builds));
+    findings.addAll(words.together(check));
+    return check;
+  }
+
+  /** The answer with the runs that the sheet excludes, if that changes anything. */
+  private Optional<EffectRow> withExcluded(HoleEffect effect, List<Burns> builds) {
+    List<Burns> all = builds(effect.response(), effect.ring(), withExcluded);
+    return burns(all) == burns(builds)
+        ? Optional.empty()
+        : fit(effect.response(), effect.ring(), all).headline();
+  }
+
+  private static int burns(List<Burns> builds) {
+    return builds.stream().mapToInt(build -> build.ambients().length).sum();
+  }
+
+  private List<Burns> builds(Measure response, String ring, Map<Key, RunGroup> groups) {
+    List<Burns> builds = new ArrayList<>();
+    for (Build build : study.builds()) {
+      burns(build, response, ring, groups).ifPresent(builds::add);
+    }
+    return builds;
+  }
+
+  private Optional<Burns> burns(
+      Build build, Measure response, String ring, Map<Key, RunGroup> groups) {
+    RunGroup own = groups.get(build.key());
     Optional<Double> error =
         layout
             .ring(build.key(), ring)
@@ -158,7 +194,9 @@ public final class HoleEffects {
       return Optional.empty();
     }
     if (own.hidesFailures(response)) {
-      findings.add(hidden(build, response, own));
+      if (groups == runs) {
+        findings.add(EffectFindings.hidden(build, response, own));
+      }
       return Optional.empty();
     }
     List<RunResult> known =
@@ -171,50 +209,5 @@ public final class HoleEffects {
         new Burns(
             new BuildPoint(build.key(), build.design(), error.get(), burns),
             known.stream().mapToDouble(run -> run.conditions().ambient().orNaN()).toArray()));
-  }
-
-  private static Finding hidden(Build build, Measure response, RunGroup own) {
-    return Finding.warning(
-        build.row().place(),
-        "build "
-            + build.key()
-            + " did not boil in "
-            + own.failures()
-            + " of "
-            + own.size()
-            + " runs, so it has no mean "
-            + response.label()
-            + " and is not in the hole effect on it",
-        "nothing need be done: not boiling is a result, and is counted");
-  }
-
-  private void reportWhatIsLacking(HoleEffect effect) {
-    int builds = effect.points().size();
-    switch (effect.verdict()) {
-      case TOO_FEW_BUILDS ->
-          findings.add(
-              Finding.warning(
-                  Place.of(holesFile()),
-                  tooFew(builds, effect),
-                  "drill and burn at least " + (4 - builds) + " more"));
-      case NO_SPREAD ->
-          findings.add(
-              Finding.warning(
-                  Place.of(holesFile()),
-                  "all builds have the same hole error in ring "
-                      + effect.ring()
-                      + ", so its effect cannot be seen",
-                  "drill some stoves better and some worse"));
-      default -> {}
-    }
-  }
-
-  private static String tooFew(int builds, HoleEffect effect) {
-    String having = " with hole positions in ring " + effect.ring() + " and a known flame";
-    return switch (builds) {
-      case 0 -> "no build" + having + ": nothing to draw a line through";
-      case 1 -> "1 build" + having + ": no line through 1 point can be drawn";
-      default -> builds + " builds" + having + ": no line through 2 points can be tested";
-    };
   }
 }

@@ -56,7 +56,7 @@ record Line(LinearFit fit, double zero, Optional<LinearFit> carried, Optional<Am
    * The variance of each mean that the scatter of its burns explains, pooled over builds; all 1
    * where no build was burnt twice or burns do not differ.
    */
-  private static double[] varianceOfMeans(List<BuildPoint> points) {
+  static double[] varianceOfMeans(List<BuildPoint> points) {
     double squares = 0;
     int degreesOfFreedom = 0;
     for (BuildPoint point : points) {

@@ -31,6 +31,11 @@ public final class RunGroup {
     return new RunGroup(runs.stream().filter(run -> run.inclusion().included()).toList());
   }
 
+  /** All given runs, as if none had been excluded. */
+  public static RunGroup withExcluded(List<RunResult> runs) {
+    return new RunGroup(runs.stream().map(RunResult::asIfIncluded).toList());
+  }
+
   /** The runs; unmodifiable. */
   public List<RunResult> runs() {
     return runs;

@@ -14,6 +14,8 @@ final class Quadrature {
   /** Below this, much happens near 0, where the nodes then are crowded. */
   private static final double FEW = 6;
 
+  private static final int NORMAL_PANELS = 8;
+
   private static final double ROOT_OF_TWO_PI = Math.sqrt(2 * Math.PI);
 
   private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(16, -1, 1);
@@ -36,10 +38,33 @@ final class Quadrature {
   /** The mean of a function of a standard normal variable. */
   static double overNormal(DoubleUnaryOperator f) {
     return integrate(
-        z -> Math.exp(-z * z / 2) / ROOT_OF_TWO_PI * f.applyAsDouble(z),
-        -NORMAL_REACH,
-        NORMAL_REACH,
-        10);
+        z -> normalDensity(z) * f.applyAsDouble(z), -NORMAL_REACH, NORMAL_REACH, NORMAL_PANELS);
+  }
+
+  private static double normalDensity(double z) {
+    return Math.exp(-z * z / 2) / ROOT_OF_TWO_PI;
+  }
+
+  /** The nodes at which {@link #overNormal} looks. */
+  static double[] normalNodes() {
+    int points = RULE.getNumberOfPoints();
+    double half = NORMAL_REACH / NORMAL_PANELS;
+    double[] nodes = new double[NORMAL_PANELS * points];
+    for (int i = 0; i < nodes.length; i++) {
+      nodes[i] = -NORMAL_REACH + (2 * (i / points) + 1 + RULE.getPoint(i % points)) * half;
+    }
+    return nodes;
+  }
+
+  /** The weight of each of them. */
+  static double[] normalWeights() {
+    int points = RULE.getNumberOfPoints();
+    double[] weights = normalNodes();
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] =
+          RULE.getWeight(i % points) * NORMAL_REACH / NORMAL_PANELS * normalDensity(weights[i]);
+    }
+    return weights;
   }
 
   /**

@@ -52,6 +52,26 @@ public record RunResult(
     findings = List.copyOf(findings);
   }
 
+  /** The same result as if nothing of it had been excluded. */
+  public RunResult asIfIncluded() {
+    return new RunResult(
+        run,
+        build,
+        new Inclusion(Optional.empty(), Optional.empty(), Optional.empty()),
+        outcome,
+        conditions,
+        timeline,
+        flame,
+        boil,
+        energy,
+        fuel,
+        sketch,
+        source,
+        rows,
+        samples,
+        findings);
+  }
+
   /** Whether the water boiled. */
   public boolean boiled() {
     return outcome.filter(Outcome.BOILED::equals).isPresent();

@@ -194,7 +194,7 @@ class HoleEffectsTest {
         .allSatisfy(effect -> assertThat(effect.verdict()).isEqualTo(EffectVerdict.TOO_FEW_BUILDS));
   }
 
-  private static EffectRow row(HoleEffect effect, Model model, String term) {
+  static EffectRow row(HoleEffect effect, Model model, String term) {
     return effect.rows().stream()
         .filter(row -> row.model() == model && row.term().equals(term))
         .findFirst()
@@ -206,7 +206,7 @@ class HoleEffectsTest {
     return HoleEffects.of(study, runs(study, burns), layout(errors), 20, 0.95);
   }
 
-  private static TestStudy sheets(double[] errors, double[][] burns) {
+  static TestStudy sheets(double[] errors, double[][] burns) {
     TestStudy study = new TestStudy();
     for (int i = 0; i < errors.length; i++) {
       study.build("B" + i, "one");
@@ -227,7 +227,7 @@ class HoleEffectsTest {
     return runs;
   }
 
-  private static LayoutResult layout(double[] errors) {
+  static LayoutResult layout(double[] errors) {
     List<RingResult> rings = new ArrayList<>();
     Figure unknown = Figure.unknown("it was not given");
     for (int i = 0; i < errors.length; i++) {

@@ -21,18 +21,18 @@ class DistributionsTest {
     "0.99, 3, 20, 4.639220"
   })
   void studentizedRangeQuantiles(double probability, int means, double df, double expected) {
-    assertThat(new StudentizedRange(means, df).inverseCumulativeProbability(probability))
+    assertThat(new StudentizedRange(means).inverseCumulativeProbability(probability, df))
         .isCloseTo(expected, within(2e-6));
   }
 
   /** ptukey(3.5, k, df, lower.tail = FALSE). */
   @Test
   void studentizedRangeProbabilities() {
-    assertThat(1 - new StudentizedRange(3, 20).cumulativeProbability(3.5))
+    assertThat(1 - new StudentizedRange(3).cumulativeProbability(3.5, 20))
         .isCloseTo(0.0558918491, within(1e-9));
-    assertThat(1 - new StudentizedRange(4, 10).cumulativeProbability(3.5))
+    assertThat(1 - new StudentizedRange(4).cumulativeProbability(3.5, 10))
         .isCloseTo(0.1248865614, within(1e-9));
-    assertThat(new StudentizedRange(3, Double.POSITIVE_INFINITY).inverseCumulativeProbability(0.95))
+    assertThat(new StudentizedRange(3).inverseCumulativeProbability(0.95, Double.POSITIVE_INFINITY))
         .isCloseTo(3.3145, within(5e-5));
   }
 
@@ -42,7 +42,7 @@ class DistributionsTest {
   void twoMeansAreStudentsT(double df) {
     for (double confidence : new double[] {0.9, 0.95, 0.99}) {
       double t = TDistribution.of(df).inverseCumulativeProbability((1 + confidence) / 2);
-      assertThat(new StudentizedRange(2, df).inverseCumulativeProbability(confidence))
+      assertThat(new StudentizedRange(2).inverseCumulativeProbability(confidence, df))
           .isCloseTo(Math.sqrt(2) * t, within(1e-6 * t));
       assertThat(new Dunnett(4, new double[] {4}, df).inverseCumulativeProbability(confidence))
           .isCloseTo(t, within(1e-6 * t));

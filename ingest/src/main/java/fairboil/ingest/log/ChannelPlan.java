@@ -40,7 +40,8 @@ record ChannelPlan(
     return unit.orElseThrow().toHeld(written * scale, dimension());
   }
 
-  ChannelPlan withUnit(Unit known) {
-    return new ChannelPlan(column, role, sensor, Optional.of(known), scale, unitColumn);
+  /** The number, as written, that is held as {@code held}: the inverse of {@link #held}. */
+  double written(double held) {
+    return unit.orElseThrow().fromHeld(held, dimension()) / scale;
   }
 }

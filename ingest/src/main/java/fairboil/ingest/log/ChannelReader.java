@@ -26,11 +26,15 @@ final class ChannelReader {
 
   private final ChannelPlan plan;
   private final boolean kept;
+  private final char mark;
+  private final double least;
+  private final double most;
   private final Series values = new Series();
   private final ValueRange range = new ValueRange();
   private final NumberScanner numbers = new NumberScanner();
   private int mostDecimals;
   private int fewestDecimals = Integer.MAX_VALUE;
+  private boolean oddDecimals;
 
   private long outside;
   private double firstOutside;
@@ -48,6 +52,11 @@ final class ChannelReader {
   ChannelReader(ChannelPlan plan) {
     this.plan = plan;
     this.kept = plan.isKept();
+    this.mark = plan.column().mark();
+    double cold = kept ? plan.written(FaultCodes.least(plan.dimension())) : 0;
+    double hot = kept ? plan.written(FaultCodes.most(plan.dimension())) : 0;
+    this.least = Math.min(cold, hot);
+    this.most = Math.max(cold, hot);
   }
 
   ChannelPlan plan() {
@@ -97,7 +106,7 @@ final class ChannelReader {
     char[] text = cells.text();
     int from = cells.start(cell);
     int to = cells.end(cell);
-    if (numbers.scan(text, from, to, plan.column().mark()) || hasUnitBehind(text, from, to, line)) {
+    if (numbers.scan(text, from, to, mark) || hasUnitBehind(text, from, to, line)) {
       plan.unitColumn().ifPresent(column -> checkUnit(cells.string(column), line));
       return take(line);
     }
@@ -111,7 +120,7 @@ final class ChannelReader {
     }
     range.add(written * plan.scale());
     zeros += written == 0 ? 1 : 0;
-    if (kept && !FaultCodes.isPossible(plan.held(written), plan.dimension())) {
+    if (kept && !(written >= least && written <= most)) {
       if (outside++ == 0) {
         firstOutside = written;
         firstOutsideLine = line;
@@ -119,13 +128,14 @@ final class ChannelReader {
       return FAULT;
     }
     int decimals = numbers.decimals();
+    oddDecimals |= decimals != 0 && decimals != 3;
     mostDecimals = Math.max(mostDecimals, decimals);
     fewestDecimals = Math.min(fewestDecimals, decimals);
     return written;
   }
 
   private boolean hasUnitBehind(char[] text, int from, int to, int line) {
-    if (!numbers.scanPrefix(text, from, to, plan.column().mark())) {
+    if (!numbers.scanPrefix(text, from, to, mark)) {
       return false;
     }
     int end = from + numbers.length();
@@ -166,7 +176,7 @@ final class ChannelReader {
         && range.count() > 5
         && mostDecimals > 0
         && fewestDecimals == mostDecimals
-        && numbers.scan(cells.text(), cells.start(cell), cells.end(cell), plan.column().mark())
+        && numbers.scan(cells.text(), cells.start(cell), cells.end(cell), mark)
         && numbers.decimals() < fewestDecimals;
   }
 
@@ -195,6 +205,14 @@ final class ChannelReader {
           "export the log again without thousands marks");
       return false;
     }
+    if (kept && maybeThousands()) {
+      remarks.error(
+          remarks.file().column(name),
+          "the numbers of this column have three decimals or none: whether the mark before the"
+              + " three parts thousands or decimals cannot be told, so the column was not used",
+          "export the log again with the same number of decimals in every row");
+      return false;
+    }
     if (kept && outside * 2 > range.count()) {
       tellUnbelievable(remarks);
       return false;
@@ -208,6 +226,12 @@ final class ChannelReader {
     }
     tellFaults(remarks);
     return true;
+  }
+
+  // 998 and 1,012: a decimal comma would have given 998,000.
+  private boolean maybeThousands() {
+    boolean both = mostDecimals == 3 && fewestDecimals == 0 && !oddDecimals;
+    return both && range.highest() >= 100 && plan.scale() == 1;
   }
 
   private void tellUnbelievable(Remarks remarks) {

@@ -1,9 +1,11 @@
 package fairboil.ingest.log;
 
-/** What a time of two parts, such as {@code 14:05}, means. */
+/** What the parts of a time mean where their number does not say it: {@code 14:05}. */
 enum ClockStyle {
   /** {@code h:mm}. */
   HOURS_FIRST,
   /** {@code m:ss}. */
-  MINUTES_FIRST
+  MINUTES_FIRST,
+  /** {@code m:ss:mmm}, with milliseconds after a second colon. */
+  MILLISECONDS_LAST
 }

@@ -25,18 +25,25 @@ final class FaultCodes {
     32767, 32768, 65535, 1e9, 9.9e37
   };
 
+  private static final double LAST_LOW = -127;
+  private static final double FIRST_HIGH = 6553.5;
+
   private FaultCodes() {}
 
   /** Whether a number, as written, is a code in place of a reading. */
   static boolean contains(double written) {
-    return Arrays.binarySearch(CODES, written) >= 0;
+    boolean between = written > LAST_LOW && written < FIRST_HIGH;
+    return !between && Arrays.binarySearch(CODES, written) >= 0;
   }
 
-  /** Whether a probe can have read this: °C for temperatures, V for voltages. */
-  static boolean isPossible(double held, Dimension dimension) {
-    return dimension == Dimension.VOLTAGE
-        ? Math.abs(held) <= MOST_VOLTS
-        : held >= COLDEST && held <= HOTTEST;
+  /** The least that a probe can have read: °C for temperatures, V for voltages. */
+  static double least(Dimension dimension) {
+    return dimension == Dimension.VOLTAGE ? -MOST_VOLTS : COLDEST;
+  }
+
+  /** The most that a probe can have read: °C for temperatures, V for voltages. */
+  static double most(Dimension dimension) {
+    return dimension == Dimension.VOLTAGE ? MOST_VOLTS : HOTTEST;
   }
 
   /** A range in words, for people: {@code -50 to 1800 °C}. */

@@ -9,11 +9,13 @@ import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.Sensor;
 import fairboil.ingest.sheet.SensorsSheet;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Turns the text of one log into times and channels: first the shape of the table, then its times,
@@ -21,6 +23,10 @@ import java.util.Set;
  * cannot go on. For one thread and one log.
  */
 final class LogParser {
+
+  private static final Pattern DATE =
+      Pattern.compile(
+          "(?<!\\d)(?:\\d{4}[-/.]\\d{1,2}[-/.]\\d{1,2}|\\d{1,2}[-/.]\\d{1,2}[-/.]\\d{2,4})(?!\\d)");
 
   private final SourceText text;
   private final Run run;
@@ -37,7 +43,7 @@ final class LogParser {
   /** The log, or empty after an error. */
   Optional<ParsedLog> parse() throws IOException {
     Replay replay = new Replay(text);
-    Optional<TableShape> shape = ShapeFinder.find(remarks.file(), replay.ahead(), replay.length());
+    Optional<TableShape> shape = ShapeFinder.find(remarks.file(), Head.of(replay));
     if (shape.isEmpty()) {
       NoTable.tell(replay, remarks);
       return Optional.empty();
@@ -56,6 +62,9 @@ final class LogParser {
     }
     Optional<LongForm> longForm = LongForm.find(shape, columns, planner.columns());
     List<LogColumn> readings = longForm.map(LongForm::columns).orElse(columns);
+    List<LogColumn> all = new ArrayList<>(columns);
+    longForm.ifPresent(form -> all.addAll(form.columns()));
+    answers.tellUnknown(all, remarks);
     ChannelPlanner channelPlanner =
         new ChannelPlanner(
             shape,
@@ -71,6 +80,7 @@ final class LogParser {
       asking.ask();
       return Optional.empty();
     }
+    tellDate(shape, times.get().reader());
     TextLines lines = new TextLines(remarks.file(), replay);
     TableReader table = new TableReader(lines, shape, times.get(), channels, joiner, remarks);
     table.readAll();
@@ -79,7 +89,7 @@ final class LogParser {
   }
 
   private SensorAnswers answers(List<LogColumn> columns) {
-    return SensorAnswers.of(sensors, run, remarks.file().file(), columns, remarks);
+    return SensorAnswers.of(sensors, run, remarks.file().file(), columns);
   }
 
   private void tellShape(TableShape shape) {
@@ -102,6 +112,16 @@ final class LogParser {
               + " cells: the cells"
               + " without a name were not used",
           "name such a column in sensors.csv by its number, as #" + (named + 1));
+    }
+  }
+
+  private void tellDate(TableShape shape, TimeReader clock) {
+    boolean said = shape.preamble().stream().anyMatch(line -> DATE.matcher(line).find());
+    if (said && clock.kind() == TimeAxis.Kind.ELAPSED) {
+      remarks.note(
+          remarks.file(),
+          "the lines above the readings hold a date, which was not used: times are elapsed times",
+          "");
     }
   }
 

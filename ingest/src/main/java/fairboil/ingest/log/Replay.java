@@ -35,6 +35,11 @@ final class Replay extends Reader {
     return ahead;
   }
 
+  /** Whether all of the text was read ahead. */
+  boolean isWhole() {
+    return length < AHEAD;
+  }
+
   /** How many characters were read ahead. */
   int length() {
     return length;

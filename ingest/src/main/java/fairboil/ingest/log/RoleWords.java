@@ -9,12 +9,25 @@ import java.util.Set;
 /** Words in a header that say what a column of temperatures holds. */
 final class RoleWords {
 
-  private static final Set<String> FLAME = Set.of("flame", "fire", "flamme");
-  private static final Set<String> WATER = Set.of("water", "h2o");
+  private static final Set<String> FLAME = Set.of("flame", "fire", "flamme", "fiamma");
+  private static final Set<String> WATER = Set.of("water", "h2o", "wasser", "eau", "agua", "acqua");
   private static final Set<String> AMBIENT =
-      Set.of("ambient", "amb", "air", "outdoor", "outdoors", "outside", "room", "tamb", "tair");
-  private static final Set<String> COLD_JUNCTION =
-      Set.of("cj", "cjc", "tcj", "internal", "tint", "board", "logger");
+      Set.of(
+          "ambient",
+          "amb",
+          "air",
+          "outdoor",
+          "outdoors",
+          "outside",
+          "room",
+          "tamb",
+          "tair",
+          "luft",
+          "umgebung");
+  private static final Set<String> COLD_JUNCTION = Set.of("cj", "cjc", "tcj", "tint");
+
+  // Of the logger, unless the words name something else too.
+  private static final Set<String> LOGGER = Set.of("internal", "board", "logger");
 
   // Not a reading of a probe but something made of it, or something else.
   private static final Set<String> NOT_READINGS =
@@ -78,8 +91,9 @@ final class RoleWords {
     boolean flame = says(words, FLAME);
     boolean water = says(words, WATER);
     boolean ambient = says(words, AMBIENT);
-    if ((flame ? 1 : 0) + (water ? 1 : 0) + (ambient ? 1 : 0) != 1) {
-      return Optional.empty();
+    int named = (flame ? 1 : 0) + (water ? 1 : 0) + (ambient ? 1 : 0);
+    if (named != 1) {
+      return named == 0 && says(words, LOGGER) ? Optional.of(Role.COLD_JUNCTION) : Optional.empty();
     }
     return Optional.of(flame ? Role.FLAME : water ? Role.WATER : Role.AMBIENT);
   }

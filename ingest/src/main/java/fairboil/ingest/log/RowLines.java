@@ -48,12 +48,12 @@ final class RowLines {
     unclosed = false;
     if (!ahead.isEmpty()) {
       current = ahead.removeFirst();
-      return true;
-    }
-    if (!lines.advance()) {
+    } else if (lines.advance()) {
+      current = new Line(lines.number(), lines.text(), lines.ending());
+    } else {
       return false;
     }
-    current = new Line(lines.number(), lines.text(), lines.ending());
+    load(current.text());
     return true;
   }
 
@@ -73,7 +73,6 @@ final class RowLines {
 
   /** Whether the line has nothing but blanks and separators. */
   boolean isBlank() {
-    load(current.text());
     return separator.isBlank(characters, current.text().length());
   }
 
@@ -109,7 +108,6 @@ final class RowLines {
    */
   LineCells split() throws IOException {
     int length = current.text().length();
-    load(current.text());
     if (!separator.split(characters, length, cells)) {
       splitQuoted();
     }

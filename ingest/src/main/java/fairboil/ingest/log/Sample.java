@@ -2,11 +2,9 @@ package fairboil.ingest.log;
 
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.TextLines;
-import java.io.CharArrayReader;
 import java.io.IOException;
-import java.util.ArrayDeque;
+import java.io.StringReader;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 
 /**
@@ -16,9 +14,6 @@ import java.util.List;
  * @param rows the lines, in order; unmodifiable
  */
 record Sample(Separator separator, List<Line> rows) {
-
-  private static final int FIRST = 400;
-  private static final int LAST = 30;
 
   /** What a line is before the table is known. */
   enum Type {
@@ -95,36 +90,36 @@ record Sample(Separator separator, List<Line> rows) {
     rows = List.copyOf(rows);
   }
 
-  /** Splits lines that were read ahead; a last line that is cut off there is left out. */
-  static Sample of(Place file, char[] ahead, int length, Separator separator) throws IOException {
-    TextLines lines = new TextLines(file, new CharArrayReader(ahead, 0, length));
-    RowLines source = new RowLines(lines, separator);
-    CellKind.Judge judge = new CellKind.Judge();
-    List<Line> first = new ArrayList<>();
-    Deque<Line> last = new ArrayDeque<>();
-    while (first.size() < FIRST && source.advance()) {
-      first.add(line(source, judge));
-    }
-    while (source.advance()) {
-      if (last.size() == LAST) {
-        last.removeFirst();
-      }
-      last.addLast(line(source, judge));
-    }
-    first.addAll(last);
-    return new Sample(separator, first);
+  /** Splits the head of a log. */
+  static Sample of(Place file, Head head, Separator separator) throws IOException {
+    List<Line> rows = new ArrayList<>();
+    int read = add(file, head.first(), separator, 0, rows);
+    add(file, head.last(), separator, read + head.skipped(), rows);
+    return new Sample(separator, rows);
   }
 
-  private static Line line(RowLines source, CellKind.Judge judge) throws IOException {
+  private static int add(Place file, String text, Separator separator, int before, List<Line> rows)
+      throws IOException {
+    TextLines lines = new TextLines(file, new StringReader(text));
+    RowLines source = new RowLines(lines, separator);
+    CellKind.Judge judge = new CellKind.Judge();
+    while (source.advance()) {
+      rows.add(line(source, before, judge));
+    }
+    return lines.number();
+  }
+
+  private static Line line(RowLines source, int before, CellKind.Judge judge) throws IOException {
     Type type = source.isBlank() ? Type.BLANK : source.isComment() ? Type.COMMENT : Type.CELLS;
     if (type != Type.CELLS) {
-      return new Line(source.number(), source.text(), type, List.of(), List.of(), false);
+      return new Line(before + source.number(), source.text(), type, List.of(), List.of(), false);
     }
     LineCells cells = source.split();
     List<CellKind> kinds = new ArrayList<>();
     for (int i = 0; i < cells.count(); i++) {
       kinds.add(judge.of(cells, i));
     }
-    return new Line(source.number(), source.text(), type, cells.strings(), kinds, cells.isQuoted());
+    return new Line(
+        before + source.number(), source.text(), type, cells.strings(), kinds, cells.isQuoted());
   }
 }

@@ -20,18 +20,46 @@ final class SensorAnswers {
 
   private final Map<Integer, Sensor> byColumn = new HashMap<>();
 
+  private final List<Sensor> rows;
+
+  private SensorAnswers(List<Sensor> rows) {
+    this.rows = rows;
+  }
+
   /**
    * Finds the column of every row that is about this log. A row that names the log wins over one
    * for all logs, an earlier row over a later one; a row for all logs need not find its column.
    */
-  static SensorAnswers of(
-      List<Sensor> sensors, Run run, String file, List<LogColumn> columns, Remarks remarks) {
-    SensorAnswers answers = new SensorAnswers();
-    sensors.stream()
-        .filter(sensor -> isAbout(sensor, run, file))
-        .sorted(Comparator.comparing(sensor -> sensor.row().value(SensorsSheet.LOG).isEmpty()))
-        .forEach(sensor -> answers.give(sensor, columns, remarks));
+  static SensorAnswers of(List<Sensor> sensors, Run run, String file, List<LogColumn> columns) {
+    List<Sensor> rows =
+        sensors.stream()
+            .filter(sensor -> isAbout(sensor, run, file))
+            .sorted(Comparator.comparing(sensor -> sensor.row().value(SensorsSheet.LOG).isEmpty()))
+            .toList();
+    SensorAnswers answers = new SensorAnswers(rows);
+    for (Sensor sensor : rows) {
+      find(sensor, columns)
+          .ifPresent(column -> answers.byColumn.putIfAbsent(column.index(), sensor));
+    }
     return answers;
+  }
+
+  /** Warns of rows that name this log but none of its columns. */
+  void tellUnknown(List<LogColumn> columns, Remarks remarks) {
+    rows.stream()
+        .filter(sensor -> sensor.row().value(SensorsSheet.LOG).isPresent())
+        .filter(sensor -> find(sensor, columns).isEmpty())
+        .forEach(sensor -> tellUnknown(sensor, columns, remarks));
+  }
+
+  private static void tellUnknown(Sensor sensor, List<LogColumn> columns, Remarks remarks) {
+    remarks.warning(
+        sensor.row().place(SensorsSheet.COLUMN),
+        "there is no column "
+            + Spell.quoted(sensor.row().get(SensorsSheet.COLUMN))
+            + " in "
+            + remarks.file().file(),
+        "its columns are " + list(columns) + "; a column can also be named by its number, as #2");
   }
 
   private static boolean isAbout(Sensor sensor, Run run, String file) {
@@ -57,26 +85,13 @@ final class SensorAnswers {
         .matches();
   }
 
-  private void give(Sensor sensor, List<LogColumn> columns, Remarks remarks) {
-    String wanted = sensor.row().get(SensorsSheet.COLUMN);
-    Optional<LogColumn> column = find(wanted, columns);
-    if (column.isPresent()) {
-      byColumn.putIfAbsent(column.get().index(), sensor);
-    } else if (sensor.row().value(SensorsSheet.LOG).isPresent()) {
-      remarks.warning(
-          sensor.row().place(SensorsSheet.COLUMN),
-          "there is no column " + Spell.quoted(wanted) + " in " + remarks.file().file(),
-          "its columns are " + list(columns) + "; a column can also be named by its number, as #2");
-    }
-  }
-
   private static String list(List<LogColumn> columns) {
     return String.join(", ", columns.stream().limit(12).map(LogColumn::name).toList());
   }
 
   /** By number, by name as written, then by name without its unit. */
-  private static Optional<LogColumn> find(String wanted, List<LogColumn> columns) {
-    String plain = HeaderName.plain(wanted);
+  private static Optional<LogColumn> find(Sensor sensor, List<LogColumn> columns) {
+    String plain = HeaderName.plain(sensor.row().get(SensorsSheet.COLUMN));
     return first(columns, column -> column.number().equals(plain))
         .or(() -> first(columns, column -> HeaderName.plain(column.name()).equals(plain)))
         .or(() -> first(columns, column -> plainHeader(column).equals(plain)))
@@ -102,7 +117,23 @@ final class SensorAnswers {
 
   /** The role that a row gives to a column, if there is one. */
   Optional<Role> roleOf(LogColumn column) {
-    return of(column).map(Sensor::role);
+    return of(column)
+        .map(Sensor::role)
+        .or(() -> Optional.of(Role.COLD_JUNCTION).filter(role -> isColdJunction(column)));
+  }
+
+  private boolean isColdJunction(LogColumn column) {
+    return rows.stream()
+        .flatMap(sensor -> sensor.row().value(SensorsSheet.COLD_JUNCTION).stream())
+        .map(HeaderName::plain)
+        .anyMatch(name -> isCalled(column, name));
+  }
+
+  private static boolean isCalled(LogColumn column, String plain) {
+    return column.number().equals(plain)
+        || HeaderName.plain(column.name()).equals(plain)
+        || plainHeader(column).equals(plain)
+        || plainBare(column).equals(plain);
   }
 
   /** The columns to which rows give the role, in the order of the log. */

@@ -32,16 +32,29 @@ final class ShapeFinder {
     this.numeric = numericColumns();
   }
 
-  /** The table in what was read ahead of a log, or empty if there is none. */
-  static Optional<TableShape> find(Place file, char[] ahead, int length) throws IOException {
+  /** The table in the head of a log, or empty if there is none. */
+  static Optional<TableShape> find(Place file, Head head) throws IOException {
     ShapeFinder best = null;
     for (Separator separator : Separator.values()) {
-      ShapeFinder finder = new ShapeFinder(Sample.of(file, ahead, length, separator));
-      if (finder.score > 0 && (best == null || finder.score > best.score * 1.02)) {
-        best = finder;
+      if (head.contains(separator.mark()) || separator.collapses()) {
+        ShapeFinder finder = new ShapeFinder(Sample.of(file, head, separator));
+        best = finder.isBetterThan(best) ? finder : best;
+      }
+      if (best != null && best.isSure()) {
+        break;
       }
     }
     return best == null ? Optional.empty() : best.shape();
+  }
+
+  private boolean isBetterThan(ShapeFinder best) {
+    return score > 0 && (best == null || score > best.score * 1.02);
+  }
+
+  // Nearly every line has as many cells as most, and nearly all hold data: nothing can beat it.
+  private boolean isSure() {
+    long lines = sample.rows().stream().filter(row -> row.type() == Sample.Type.CELLS).count();
+    return score * 1.02 >= lines;
   }
 
   // Rows count by the share of their cells that look like data.

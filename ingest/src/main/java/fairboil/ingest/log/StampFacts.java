@@ -19,6 +19,8 @@ final class StampFacts {
   private int offsets;
   private int utc;
   private int colons;
+  private int milliseconds;
+  private double largestMilliseconds;
   private int threeParts;
   private int mostFirst;
   private boolean finerThanSeconds;
@@ -51,6 +53,10 @@ final class StampFacts {
     halves += scanner.half() == StampScanner.Half.UNSAID ? 0 : 1;
     offsets += scanner.hasOffset() ? 1 : 0;
     utc += scanner.hasOffset() && scanner.offsetSeconds() == 0 ? 1 : 0;
+    if (scanner.hasMilliseconds()) {
+      milliseconds++;
+      largestMilliseconds = Math.max(largestMilliseconds, scanner.third());
+    }
     colons += scanner.hasColonDecimals() ? 1 : 0;
     threeParts += scanner.timeParts() == 3 ? 1 : 0;
     mostFirst = Math.max(mostFirst, scanner.first());
@@ -95,6 +101,16 @@ final class StampFacts {
 
   boolean hasColonDecimals() {
     return colons > 0;
+  }
+
+  /** Whether the third part of most times has three digits: {@code m:ss:mmm}. */
+  boolean hasMilliseconds() {
+    return milliseconds * 2 > moments;
+  }
+
+  /** Whether a third part is too large for seconds. */
+  boolean provesMilliseconds() {
+    return largestMilliseconds > 60;
   }
 
   /** Whether times have three parts rather than two. */

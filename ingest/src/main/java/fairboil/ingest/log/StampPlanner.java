@@ -191,6 +191,9 @@ final class StampPlanner {
 
   private Optional<ClockStyle> style(
       List<LogColumn> columns, StampFacts facts, Optional<TimeWord> word) {
+    if (facts.hasMilliseconds()) {
+      return milliseconds(columns, facts, word);
+    }
     if (word.equals(Optional.of(TimeWord.HOURS_MINUTES)) || facts.hasHalves()) {
       return Optional.of(ClockStyle.HOURS_FIRST);
     }
@@ -214,13 +217,38 @@ final class StampPlanner {
     return Optional.empty();
   }
 
+  private Optional<ClockStyle> milliseconds(
+      List<LogColumn> columns, StampFacts facts, Optional<TimeWord> word) {
+    boolean told = word.equals(Optional.of(TimeWord.MINUTES_SECONDS_MILLISECONDS));
+    if (!told && !facts.provesMilliseconds()) {
+      remarks.error(
+          place(columns),
+          "whether the last part of "
+              + Spell.quoted(facts.firstText())
+              + " is milliseconds cannot"
+              + " be told",
+          "say m:ss:mmm as the unit of this column in sensors.csv if it is",
+          TimePlanner.answer(columns.get(0), "m:ss:mmm"));
+      return Optional.empty();
+    }
+    if (!told) {
+      remarks.note(
+          place(columns),
+          "times such as " + Spell.quoted(facts.firstText()) + " were read as m:ss:mmm",
+          "");
+    }
+    return Optional.of(ClockStyle.MILLISECONDS_LAST);
+  }
+
   private boolean isClock(
       List<LogColumn> columns, StampFacts facts, Optional<TimeWord> word, ClockStyle style) {
     if (facts.hasHalves() || word.equals(Optional.of(TimeWord.TIME_OF_DAY))) {
       return true;
     }
     boolean saysElapsed = word.equals(Optional.of(TimeWord.ELAPSED)) || says(columns, true);
-    boolean minutes = !facts.hasThreeParts() && style == ClockStyle.MINUTES_FIRST;
+    boolean minutes =
+        style == ClockStyle.MILLISECONDS_LAST
+            || (!facts.hasThreeParts() && style == ClockStyle.MINUTES_FIRST);
     if (saysElapsed || minutes || facts.mostFirst() > 24) {
       return false;
     }

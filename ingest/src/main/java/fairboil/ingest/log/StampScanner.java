@@ -34,6 +34,7 @@ final class StampScanner {
   private double third;
   private int decimals;
   private boolean colonDecimals;
+  private boolean millis;
   private Half half;
 
   private boolean offset;
@@ -63,6 +64,7 @@ final class StampScanner {
     third = 0;
     decimals = 0;
     colonDecimals = false;
+    millis = false;
     half = Half.UNSAID;
     offset = false;
     offsetSeconds = 0;
@@ -172,7 +174,8 @@ final class StampScanner {
       from = position;
       third = takeInteger();
       timeParts = 3;
-      if (position == from || position - from > 2) {
+      millis = position - from == 3;
+      if (position == from || position - from > 3) {
         return false;
       }
     }
@@ -329,6 +332,9 @@ final class StampScanner {
 
   /** Seconds since midnight or since the start, from two or three parts. */
   double seconds(ClockStyle style) {
+    if (millis) {
+      return first * 60.0 + second + third / 1000;
+    }
     if (timeParts == 3) {
       return hour() * 3600.0 + second * 60.0 + third;
     }
@@ -348,17 +354,30 @@ final class StampScanner {
   /** Whether minutes and seconds are below 60 and, with AM or PM, hours from 1 to 12. */
   boolean isProper() {
     boolean hours = half == Half.UNSAID || (first >= 1 && first <= 12);
-    return hours && second < 60 && third < 61;
+    return hours && second < 60 && (third < 61 || millis);
   }
 
   /** One step of the last digit written, in seconds. */
   double step(ClockStyle style) {
+    if (millis) {
+      return 0.001;
+    }
     boolean seconds = timeParts == 3 || style == ClockStyle.MINUTES_FIRST;
     return seconds ? Math.pow(10, -decimals) : 60;
   }
 
   int decimals() {
     return decimals;
+  }
+
+  /** Whether the third part has three digits: {@code m:ss:mmm}. */
+  boolean hasMilliseconds() {
+    return millis;
+  }
+
+  /** The third part: seconds, or milliseconds of three digits. */
+  double third() {
+    return third;
   }
 
   boolean hasColonDecimals() {

@@ -41,6 +41,9 @@ final class StampTimes implements TimeReader {
       return false;
     }
     boolean dated = format.order().isPresent();
+    if (scanner.hasMilliseconds() != (format.style() == ClockStyle.MILLISECONDS_LAST)) {
+      return false;
+    }
     if (dated != scanner.hasDate() || !hasExpectedOffset() || (dated && !readDay())) {
       return false;
     }

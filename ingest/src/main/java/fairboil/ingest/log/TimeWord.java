@@ -19,6 +19,7 @@ enum TimeWord {
   HOURS_MINUTES(null),
   MINUTES_SECONDS(null),
   HOURS_MINUTES_SECONDS(null),
+  MINUTES_SECONDS_MILLISECONDS(null),
   TIME_OF_DAY(null),
   ELAPSED(null);
 
@@ -68,6 +69,8 @@ enum TimeWord {
           Map.entry("hh:mm", HOURS_MINUTES),
           Map.entry("m:ss", MINUTES_SECONDS),
           Map.entry("mm:ss", MINUTES_SECONDS),
+          Map.entry("m:ss:mmm", MINUTES_SECONDS_MILLISECONDS),
+          Map.entry("mm:ss:mmm", MINUTES_SECONDS_MILLISECONDS),
           Map.entry("h:mm:ss", HOURS_MINUTES_SECONDS),
           Map.entry("hh:mm:ss", HOURS_MINUTES_SECONDS),
           Map.entry("time of day", TIME_OF_DAY),

@@ -125,10 +125,25 @@ public final class DateText {
 
   /** Whether a tidy text looks like an entry that a spreadsheet turned into a date. */
   static boolean looksMadeBySpreadsheet(String tidy) {
+    if (!mayBeDate(tidy)) {
+      return false;
+    }
     String lower = MIDNIGHT.matcher(tidy).replaceFirst("").toLowerCase(Locale.ROOT);
     return SHORT_DATE.matcher(lower).matches()
         || YEAR_FIRST.matcher(lower).matches()
         || YEAR_LAST.matcher(lower).matches();
+  }
+
+  // A date has two marks between digits, or a month of at least three letters.
+  private static boolean mayBeDate(String tidy) {
+    int marks = 0;
+    int letters = 0;
+    for (int i = 0; i < tidy.length(); i++) {
+      char c = tidy.charAt(i);
+      marks += c == '-' || c == '/' || c == '.' ? 1 : 0;
+      letters += Character.isLetter(c) ? 1 : 0;
+    }
+    return marks > 1 || letters > 2;
   }
 
   /** The date at the start of a date and time, and what follows it. */

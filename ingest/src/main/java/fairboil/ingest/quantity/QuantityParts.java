@@ -17,7 +17,7 @@ final class QuantityParts {
       Pattern.compile("(?i)(?:~|about\\b|approximately\\b|approx\\b\\.?|circa\\b|ca\\b\\.?) ?");
   private static final Pattern BOUND =
       Pattern.compile("(?i)(?:<=?|>=?|\\u2264|\\u2265|(?:less|more) than\\b|under\\b|over\\b) ?");
-  private static final Pattern BRACKETS = Pattern.compile(" ?\\(([^()]*)\\)$");
+  private static final Pattern BRACKETS = Pattern.compile("(?<![/ ]) ?\\(([^()]*)\\)$");
   private static final Pattern WORDS = Pattern.compile("[^\\d]*?(?=(?:(?<![A-Za-z])\\.)?\\d|$)");
   private static final Pattern RANGE =
       Pattern.compile("(?i).*(?:-|\\bto|\\u00B1|\\+/?|\\.\\.|\\bor)$");
@@ -36,6 +36,13 @@ final class QuantityParts {
 
   /** Cuts a tidy text. */
   static Reading<QuantityParts> of(String tidy, DecimalMark mark) {
+    if (WrittenNumber.endOfSimple(tidy, mark) > 0) {
+      return WrittenNumber.at(tidy, mark)
+          .then(
+              number ->
+                  Reading.Read.of(
+                      new QuantityParts(List.of(new Part(number.value(), "")), Optional.empty())));
+    }
     Optional<String> remark = Optional.empty();
     String rest = tidy;
     Matcher about = ABOUT.matcher(rest);

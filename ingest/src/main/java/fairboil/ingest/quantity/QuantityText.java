@@ -67,6 +67,9 @@ public final class QuantityText {
   }
 
   private static Reading<QuantityParts> parts(String tidy, DecimalMark mark) {
+    if (WrittenNumber.endOfSimple(tidy, mark) > 0) {
+      return QuantityParts.of(tidy, mark);
+    }
     if (Tidy.isNothing(tidy)) {
       return new Reading.Missing<>();
     }

@@ -42,6 +42,9 @@ final class Suggestions {
       return "type minutes and seconds as 5:43, or add the unit: "
           + choices(tidy, List.of("min", "s"));
     }
+    if (wanted.equals(List.of(Dimension.RATIO))) {
+      return "type it as a percentage, such as 8 %";
+    }
     return "add the unit, such as "
         + choices(tidy, units(wanted))
         + ", or put it into the header in brackets";
@@ -102,6 +105,9 @@ final class Suggestions {
   }
 
   private static List<String> units(List<Dimension> wanted) {
+    if (wanted.contains(Dimension.MASS) && wanted.contains(Dimension.VOLUME)) {
+      return List.of("g", "oz wt", "mL", "fl oz"); // oz alone could be either
+    }
     return wanted.size() > 3
         ? List.of("°C", "s", "min", "g", "mm", "%")
         : wanted.stream()

@@ -60,6 +60,9 @@ final class Tidy {
 
   /** The text with one character for each thing, single blanks and none at its ends. */
   static String text(String written) {
+    if (isTidy(written)) {
+      return written;
+    }
     String whole = BROKEN_DEGREE.matcher(written).replaceAll("°");
     StringBuilder tidy = new StringBuilder(whole.length() + 8);
     for (int i = 0; i < whole.length(); i++) {
@@ -69,6 +72,19 @@ final class Tidy {
     }
     String blanked = BLANKS.matcher(tidy).replaceAll(" ").strip().replace("''", "\"");
     return isApostropheForText(blanked) ? blanked.substring(1) : blanked;
+  }
+
+  // Most cells are: a few digits, or a word or two.
+  private static boolean isTidy(String text) {
+    char before = ' ';
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c >= 0x7F || c < ' ' || c == '\'' || (c == ' ' && before == ' ')) {
+        return false;
+      }
+      before = c;
+    }
+    return before != ' ';
   }
 
   // Spreadsheets keep a number as text if an apostrophe stands before it; some write it out.

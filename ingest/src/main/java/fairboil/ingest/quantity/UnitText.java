@@ -4,7 +4,6 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -17,6 +16,8 @@ public final class UnitText {
   private static final Map<Unit, List<String>> SPELLINGS = spellings();
 
   private static final Map<String, List<Unit>> UNITS = units();
+
+  private static final String IGNORED = " .()[]";
 
   private UnitText() {}
 
@@ -42,8 +43,17 @@ public final class UnitText {
 
   // K stays: a small k is a thousand.
   private static String key(String tidy) {
-    String plain = tidy.equals("K") ? "kelvin" : tidy.toLowerCase(Locale.ROOT);
-    return plain.equals("k") ? "" : plain.replaceAll("[ .()\\[\\]]", "").replace('*', '°');
+    if (tidy.equals("K") || tidy.equals("k")) {
+      return tidy.equals("K") ? "kelvin" : "";
+    }
+    StringBuilder key = new StringBuilder(tidy.length());
+    for (int i = 0; i < tidy.length(); i++) {
+      char c = tidy.charAt(i);
+      if (IGNORED.indexOf(c) < 0) {
+        key.append(c == '*' ? '°' : Character.toLowerCase(c));
+      }
+    }
+    return key.toString();
   }
 
   private static Map<String, List<Unit>> units() {

@@ -24,6 +24,8 @@ record WrittenNumber(double value, double resolution, String text) {
   /** A comma or point that could be a decimal mark or part thousands. */
   private static final Pattern EITHER = Pattern.compile("[1-9]\\d{0,2}[.,]\\d{3}");
 
+  private static final Pattern SIGN_AND_EXPONENT = Pattern.compile("^[+-]|[eE].*$");
+
   private static final Pattern GROUPED =
       Pattern.compile("\\d{1,3}(?:,\\d{3}){2,}|\\d{1,3}(?:\\.\\d{3}){2,}");
   private static final Pattern GROUPED_DECIMAL =
@@ -32,6 +34,11 @@ record WrittenNumber(double value, double resolution, String text) {
 
   /** The number at the start of a text; missing if the text starts with none. */
   static Reading<WrittenNumber> at(String text, DecimalMark mark) {
+    int end = endOfSimple(text, mark);
+    if (end > 0) {
+      String simple = text.substring(0, end);
+      return number(simple, simple);
+    }
     Matcher mixed = MIXED.matcher(text);
     if (mixed.lookingAt()) {
       return fraction(mixed, Double.parseDouble(mixed.group(2)), 3);
@@ -49,6 +56,27 @@ record WrittenNumber(double value, double resolution, String text) {
     return decimal.lookingAt() ? decimal(decimal.group(), mark) : new Reading.Missing<>();
   }
 
+  /** The length of a number of few digits with at most a point in it, if that is all there is. */
+  static int endOfSimple(String text, DecimalMark mark) {
+    int start = text.startsWith("-") ? 1 : 0;
+    int whole = digits(text, start);
+    int point = start + whole;
+    boolean hasPoint = point < text.length() && text.charAt(point) == '.';
+    int decimals = hasPoint ? digits(text, point + 1) : 0;
+    int end = hasPoint ? point + 1 + decimals : point;
+    boolean complete = whole > 0 && whole < 10 && decimals < 10 && (!hasPoint || decimals > 0);
+    boolean either = decimals == 3 && mark == DecimalMark.COMMA;
+    return complete && !either && end == text.length() ? end : 0;
+  }
+
+  private static int digits(String text, int from) {
+    int end = from;
+    while (end < text.length() && text.charAt(end) >= '0' && text.charAt(end) <= '9') {
+      end++;
+    }
+    return end - from;
+  }
+
   private static Reading<WrittenNumber> fraction(Matcher matcher, double whole, int numerator) {
     double top = Double.parseDouble(matcher.group(numerator));
     double bottom = Double.parseDouble(matcher.group(numerator + 1));
@@ -64,7 +92,7 @@ record WrittenNumber(double value, double resolution, String text) {
 
   private static Reading<WrittenNumber> decimal(String found, DecimalMark mark) {
     String text = withoutEndingMark(found);
-    String unsigned = text.replaceFirst("^[+-]", "").replaceFirst("[eE].*$", "");
+    String unsigned = SIGN_AND_EXPONENT.matcher(text).replaceAll("");
     if (EITHER.matcher(unsigned).matches()) {
       return eitherMark(text, unsigned, mark);
     }
@@ -84,7 +112,8 @@ record WrittenNumber(double value, double resolution, String text) {
 
   // "24," or "24." at the end of words is a number and a mark of the sentence.
   private static String withoutEndingMark(String found) {
-    return found.matches(".*\\d[.,]") ? found.substring(0, found.length() - 1) : found;
+    char last = found.charAt(found.length() - 1);
+    return last == '.' || last == ',' ? found.substring(0, found.length() - 1) : found;
   }
 
   private static Reading<WrittenNumber> eitherMark(String text, String unsigned, DecimalMark mark) {

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What people call the columns of the sheets, and how near a misspelt one is. */
 final class Likely {
@@ -156,15 +157,16 @@ final class Likely {
         : Optional.empty();
   }
 
-  /** A clause that names the column that was likely meant. */
-  static Optional<String> column(SheetSchema schema, String name) {
+  /** A clause that says where what the column holds was likely meant to stand. */
+  static Optional<String> column(SheetSchema schema, Set<String> present, String name) {
     Optional<String> event = schema.equals(RunsSheet.SCHEMA) ? event(name) : Optional.empty();
     return event
         .map(label -> "times of events go into stopwatch.csv, there as event " + label)
         .or(
             () ->
-                columnName(schema, name)
-                    .map(likely -> "did you mean " + likely + "?" + " Then rename it"));
+                name(schema, name)
+                    .filter(likely -> !present.contains(likely))
+                    .map(likely -> "did you mean " + likely + "? Then rename it"));
   }
 
   private static Optional<String> event(String name) {
@@ -176,7 +178,8 @@ final class Likely {
         .findFirst();
   }
 
-  private static Optional<String> columnName(SheetSchema schema, String name) {
+  /** The column that was likely meant. */
+  static Optional<String> name(SheetSchema schema, String name) {
     String other = OTHERS.getOrDefault(schema, Map.of()).get(Words.key(name));
     List<String> names = schema.columns().stream().map(Column::name).toList();
     return Optional.ofNullable(other).or(() -> Nearest.to(name, names));

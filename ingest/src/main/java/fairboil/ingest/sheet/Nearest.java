@@ -21,9 +21,26 @@ public final class Nearest {
     LevenshteinDistance distance = new LevenshteinDistance(most);
     record Candidate(String name, int apart) {}
     return names.stream()
-        .map(name -> new Candidate(name, distance.apply(key, Words.key(name))))
+        .map(name -> new Candidate(name, apart(distance, key, Words.key(name))))
         .filter(candidate -> candidate.apart() >= 0 && candidate.apart() < key.length())
         .min(Comparator.comparingInt(Candidate::apart))
         .map(Candidate::name);
+  }
+
+  // Two letters in the wrong order are one mistake, as in feul.
+  private static int apart(LevenshteinDistance distance, String written, String name) {
+    return isSwapped(written, name) ? 1 : distance.apply(written, name);
+  }
+
+  private static boolean isSwapped(String written, String name) {
+    int at = 0;
+    while (at < Math.min(written.length(), name.length()) && written.charAt(at) == name.charAt(at)) {
+      at++;
+    }
+    return written.length() == name.length()
+        && at + 1 < name.length()
+        && written.charAt(at) == name.charAt(at + 1)
+        && written.charAt(at + 1) == name.charAt(at)
+        && written.substring(at + 2).equals(name.substring(at + 2));
   }
 }

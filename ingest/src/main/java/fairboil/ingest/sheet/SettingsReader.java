@@ -122,7 +122,9 @@ public final class SettingsReader {
       read.remark()
           .ifPresent(remark -> findings.add(Finding.note(cell, column.name() + ": " + remark, "")));
     } else if (reading instanceof Reading.Refused<T> no) {
-      findings.add(Finding.error(cell, column.name() + ": " + no.problem(), no.remedy()));
+      String usual = column.fallback().isPresent() ? ", so the usual value was taken" : "";
+      findings.add(
+          Finding.error(cell, column.name() + ": " + no.problem() + usual, no.remedy()));
     }
   }
 }

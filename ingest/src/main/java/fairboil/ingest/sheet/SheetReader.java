@@ -67,9 +67,9 @@ public final class SheetReader {
     Header header = Header.of(grid.place(), schema, grid.rows().get(at));
     findings.addAll(header.findings());
     List<GridRow> body = grid.rows().subList(at + 1, grid.rows().size());
-    findings.addAll(unknown(header, body));
-    findings.addAll(withoutHeader(header, body));
     List<Column<?>> missing = header.missing();
+    findings.addAll(unknown(header, missing, body));
+    findings.addAll(withoutHeader(header, body));
     if (missing.isEmpty()) {
       body.forEach(row -> read(header, row));
     } else {
@@ -101,13 +101,15 @@ public final class SheetReader {
         "start such lines with #");
   }
 
-  private List<Finding> unknown(Header header, List<GridRow> body) {
+  // A column that is likely one that is missing is named where that is said.
+  private List<Finding> unknown(Header header, List<Column<?>> missing, List<GridRow> body) {
     return header.cells().stream()
         .filter(cell -> cell.column().isEmpty())
+        .filter(cell -> missing.stream().noneMatch(column -> isFor(column, cell.written())))
         .map(
             cell ->
                 UnknownColumn.finding(
-                    header.place().column(cell.written()),
+                    header,
                     schema,
                     cell.written(),
                     filled(body, cell.index())))
@@ -153,9 +155,9 @@ public final class SheetReader {
   }
 
   private boolean isFor(Column<?> column, String written) {
-    return Likely.column(schema, written)
-        .filter(likely -> likely.startsWith("did you mean " + column.name() + "?"))
-        .isPresent();
+    return HeaderName.of(written).stream()
+        .flatMap(way -> Likely.name(schema, way.name()).stream())
+        .anyMatch(column.name()::equals);
   }
 
   private void read(Header header, GridRow line) {
@@ -234,7 +236,8 @@ public final class SheetReader {
       read.remark().ifPresent(remark -> problems.remark(cell, remark));
     } else if (reading instanceof Reading.Refused<T> no) {
       refused.add(column);
-      problems.refused(cell, no.problem(), no.remedy());
+      String usual = column.fallback().isPresent() ? ", so the usual value was taken" : "";
+      problems.refused(cell, no.problem() + usual, no.remedy());
     }
   }
 

@@ -1,6 +1,5 @@
 package fairboil.ingest.sheet;
 
-import fairboil.ingest.choice.Choice;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
@@ -133,14 +132,6 @@ public final class StopwatchReader {
     if (!times) {
       return Optional.empty();
     }
-    List<String> labels = List.of(Event.values()).stream().map(Choice::label).toList();
-    findings.add(
-        Finding.note(
-            header.place().column(cell.written()),
-            "this was taken as an event of that name, which has no meaning here",
-            Nearest.to(way.name(), labels)
-                .map(likely -> "did you mean " + likely + "?")
-                .orElse("")));
     return Optional.of(new EventColumn(cell.index(), cell.written(), way.name(), unit));
   }
 

@@ -6,8 +6,10 @@ import fairboil.ingest.quantity.DecimalMark;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.QuantityText;
 import fairboil.ingest.quantity.Reading;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Says what a column may have been meant for that the program does not know. */
 final class UnknownColumn {
@@ -23,26 +25,30 @@ final class UnknownColumn {
    *
    * @param cells its cells that are not empty
    */
-  static Finding finding(Place header, SheetSchema schema, String written, List<String> cells) {
+  static Finding finding(
+      Header header, SheetSchema schema, String written, List<String> cells) {
+    Place place = header.place().column(written);
     HeaderName name = HeaderName.of(written).get(0);
-    Optional<Finding> asked = Likely.asked(schema, name.name()).map(ask -> ask.at(header));
+    Optional<Finding> asked = Likely.asked(schema, name.name()).map(ask -> ask.at(place));
     if (asked.isPresent()) {
       return asked.get();
     }
     String problem = "this is not a column that is known here";
-    String remedy = remedy(schema, written);
+    Set<String> present = new HashSet<>();
+    header.known().keySet().forEach(column -> present.add(column.name()));
+    String remedy = remedy(schema, present, written);
     return holds(written, cells)
-        .map(what -> Finding.warning(header, problem + ", and it holds " + what, remedy))
-        .orElseGet(() -> Finding.note(header, problem, remedy));
+        .map(what -> Finding.warning(place, problem + ", and it holds " + what, remedy))
+        .orElseGet(() -> Finding.note(place, problem, remedy));
   }
 
-  private static String remedy(SheetSchema schema, String written) {
+  private static String remedy(SheetSchema schema, Set<String> present, String written) {
     String kept =
         schema.equals(RunsSheet.SCHEMA) || schema.equals(BuildsSheet.SCHEMA)
             ? "as it is, it can be named in compare by or covariates of study.csv"
             : "as it is, nothing is worked out from it";
     return HeaderName.of(written).stream()
-        .flatMap(way -> Likely.column(schema, way.name()).stream())
+        .flatMap(way -> Likely.column(schema, present, way.name()).stream())
         .findFirst()
         .map(likely -> likely + "; " + kept)
         .orElse(kept);

@@ -1,20 +1,33 @@
 package fairboil.ingest.sheet;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Pattern;
 
 /** Words as they are compared and shown. */
 final class Words {
-
-  private static final Pattern SEPARATORS =
-      Pattern.compile("[\\s_\\u00A0\\u2000-\\u200B\\u202F\\uFEFF\\u2010-\\u2014-]+");
 
   private Words() {}
 
   /** What is compared: capital letters, blanks, hyphens and underscores do not matter. */
   static String key(String text) {
-    return SEPARATORS.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("");
+    StringBuilder key = new StringBuilder(text.length());
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (!isSeparator(c)) {
+        key.append(Character.toLowerCase(c));
+      }
+    }
+    return key.toString();
+  }
+
+  // Blanks of any width, hyphens and dashes, underscores.
+  private static boolean isSeparator(char c) {
+    return c == '_'
+        || c == '-'
+        || Character.isWhitespace(c)
+        || Character.isSpaceChar(c)
+        || (c >= '\u2010' && c <= '\u2015')
+        || c == '\u200B'
+        || c == '\uFEFF';
   }
 
   /** The text in quotation marks, cut where it is long. */

@@ -35,7 +35,7 @@ class LogCasesTest {
   Stream<DynamicTest> cases() throws IOException, URISyntaxException {
     URI here = LogCasesTest.class.getClassLoader().getResource(CASES).toURI();
     try (Stream<Path> folders = Files.list(Path.of(here))) {
-      return folders.sorted().toList().stream()
+      return folders.filter(Files::isDirectory).sorted().toList().stream()
           .map(
               folder ->
                   DynamicTest.dynamicTest(folder.getFileName().toString(), () -> check(folder)));

@@ -98,7 +98,7 @@ public final class CsvGrid {
     boolean comma =
         rows.stream()
             .flatMap(row -> row.cells().stream())
-            .anyMatch(cell -> DECIMAL_COMMA.matcher(cell).find());
+            .anyMatch(cell -> cell.indexOf(',') >= 0 && DECIMAL_COMMA.matcher(cell).find());
     if (delimiter == Delimiter.COMMA) {
       return comma ? DecimalMark.UNKNOWN : DecimalMark.POINT;
     }
