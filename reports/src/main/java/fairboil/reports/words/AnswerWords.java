@@ -7,12 +7,12 @@ import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The question of a study, and its answer in three plain sentences. */
 public final class AnswerWords {
@@ -60,16 +60,20 @@ public final class AnswerWords {
     return List.copyOf(sentences);
   }
 
-  /** The effect on another response of the same ring, on boiling if it can be told. */
+  /** The effect on another response of the same ring: one of another kind if there is one. */
   private Optional<HoleEffect> other(HoleEffect first) {
     return results.holeEffects().stream()
         .filter(effect -> effect.ring().equals(first.ring()))
         .filter(effect -> effect.response() != first.response())
         .filter(effect -> effect.headline().isPresent() || first.headline().isPresent())
-        .min(Comparator.comparing(effect -> effect.response().dimension() != Dimension.DURATION));
+        .min(Comparator.comparingInt(effect -> likeness(effect, first)));
   }
 
-  private java.util.stream.Stream<String> spreads() {
+  private static int likeness(HoleEffect effect, HoleEffect other) {
+    return effect.response().dimension() == other.response().dimension() ? 1 : 0;
+  }
+
+  private Stream<String> spreads() {
     return List.of(
             Measure.NORMALISED_BOIL_TIME, Measure.NORMALISED_PEAK, Measure.BOIL_TIME, Measure.PEAK)
         .stream()

@@ -6,7 +6,6 @@ import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.quantity.Dimension;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /**
  * Numbers as people read them: in their units, with the digits that their uncertainty leaves.
@@ -127,9 +126,12 @@ public final class Display {
   private static String clock(double seconds) {
     long whole = Math.round(Math.abs(seconds));
     String sign = seconds < 0 ? String.valueOf(MINUS) : "";
-    return whole < 3600
-        ? sign + String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60)
-        : sign
-            + String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
+    String minutes =
+        whole < 3600 ? "" + whole / 60 : whole / 3600 + ":" + twoDigits(whole / 60 % 60);
+    return sign + minutes + ":" + twoDigits(whole % 60);
+  }
+
+  private static String twoDigits(long number) {
+    return (number < 10 ? "0" : "") + number;
   }
 }

@@ -72,11 +72,11 @@ public final class EffectWords {
         .findFirst()
         .map(
             row ->
-                "Counting each burn as a stove of its own, the interval would have read "
+                "Counting each burn as a stove of its own would have read "
                     + Slopes.range(display, row, slope(effect.response()))
                     + " "
                     + display.symbol(slope(effect.response()))
-                    + ", which is no result: five burns of one stove are not five stoves.");
+                    + ", which is no result.");
   }
 
   private String size(HoleEffect effect, EffectRow row) {
@@ -94,6 +94,7 @@ public final class EffectWords {
         + Plural.of(row.builds(), "build")
         + ", "
         + Plural.of(row.runs(), "burn")
+        + (row.model() == Model.AMBIENT_ADJUSTED ? "; air temperature allowed for" : "")
         + ")";
   }
 
