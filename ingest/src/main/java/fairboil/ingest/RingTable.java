@@ -72,8 +72,8 @@ final class RingTable {
   // Every division has a hole or is skipped.
   private void checkDivisions(Row row) {
     int holes = row.get(RingsSheet.HOLES);
-    int divisions = row.value(RingsSheet.DIVISIONS).orElse(holes);
     List<Integer> skipped = row.value(RingsSheet.SKIPPED).orElse(List.of());
+    int divisions = row.value(RingsSheet.DIVISIONS).orElse(holes + skipped.size());
     long left =
         divisions - skipped.stream().filter(n -> n >= 1 && n <= divisions).distinct().count();
     if (left != holes) {

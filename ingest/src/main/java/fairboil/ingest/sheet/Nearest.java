@@ -12,8 +12,8 @@ public final class Nearest {
 
   /**
    * The name that differs least from what was written, if it differs by at most one letter in
-   * three; capital letters, blanks, hyphens and underscores do not count. Of names that are equally
-   * near, the first.
+   * three; capital letters, blanks, hyphens and underscores do not count. Another number is another
+   * thing: K2 is no misspelt K1. Of names that are equally near, the first.
    */
   public static Optional<String> to(String written, Collection<String> names) {
     String key = Words.key(written);
@@ -21,10 +21,15 @@ public final class Nearest {
     LevenshteinDistance distance = new LevenshteinDistance(most);
     record Candidate(String name, int apart) {}
     return names.stream()
+        .filter(name -> digits(name).equals(digits(written)))
         .map(name -> new Candidate(name, apart(distance, key, Words.key(name))))
         .filter(candidate -> candidate.apart() >= 0 && candidate.apart() < key.length())
         .min(Comparator.comparingInt(Candidate::apart))
         .map(Candidate::name);
+  }
+
+  private static String digits(String name) {
+    return name.replaceAll("\\D", "");
   }
 
   // Two letters in the wrong order are one mistake, as in feul.
@@ -34,7 +39,8 @@ public final class Nearest {
 
   private static boolean isSwapped(String written, String name) {
     int at = 0;
-    while (at < Math.min(written.length(), name.length()) && written.charAt(at) == name.charAt(at)) {
+    while (at < Math.min(written.length(), name.length())
+        && written.charAt(at) == name.charAt(at)) {
       at++;
     }
     return written.length() == name.length()

@@ -123,8 +123,7 @@ public final class SettingsReader {
           .ifPresent(remark -> findings.add(Finding.note(cell, column.name() + ": " + remark, "")));
     } else if (reading instanceof Reading.Refused<T> no) {
       String usual = column.fallback().isPresent() ? ", so the usual value was taken" : "";
-      findings.add(
-          Finding.error(cell, column.name() + ": " + no.problem() + usual, no.remedy()));
+      findings.add(Finding.error(cell, column.name() + ": " + no.problem() + usual, no.remedy()));
     }
   }
 }

@@ -30,7 +30,6 @@ public final class SheetReader {
   private final Grid grid;
   private final List<Row> rows = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
-  private final CellProblems problems = new CellProblems();
 
   private SheetReader(SheetSchema schema, Grid grid) {
     this.schema = schema;
@@ -46,7 +45,6 @@ public final class SheetReader {
     } else {
       reader.readAll();
     }
-    reader.findings.addAll(reader.problems.findings());
     return new SheetRows(grid.place(), reader.rows, reader.findings);
   }
 
@@ -108,11 +106,7 @@ public final class SheetReader {
         .filter(cell -> missing.stream().noneMatch(column -> isFor(column, cell.written())))
         .map(
             cell ->
-                UnknownColumn.finding(
-                    header,
-                    schema,
-                    cell.written(),
-                    filled(body, cell.index())))
+                UnknownColumn.finding(header, schema, cell.written(), filled(body, cell.index())))
         .toList();
   }
 
@@ -233,11 +227,11 @@ public final class SheetReader {
     Reading<T> reading = column.read(text, context);
     if (reading instanceof Reading.Read<T> read) {
       row.put(column, new Given<>(read.value(), text, read.unit(), cell));
-      read.remark().ifPresent(remark -> problems.remark(cell, remark));
+      read.remark().ifPresent(remark -> findings.add(Finding.note(cell, remark, "")));
     } else if (reading instanceof Reading.Refused<T> no) {
       refused.add(column);
       String usual = column.fallback().isPresent() ? ", so the usual value was taken" : "";
-      problems.refused(cell, no.problem() + usual, no.remedy());
+      findings.add(Finding.error(cell, no.problem() + usual, no.remedy()));
     }
   }
 
@@ -255,9 +249,10 @@ public final class SheetReader {
         .filter(column -> !refused.contains(column))
         .forEach(
             column ->
-                problems.refused(
-                    row.place().column(column.name()),
-                    "this row has no " + column.name() + ", so it was set aside",
-                    "fill in the cell: " + column.meaning()));
+                findings.add(
+                    Finding.error(
+                        row.place().column(column.name()),
+                        "this row has no " + column.name() + ", so it was set aside",
+                        "fill in the cell: " + column.meaning())));
   }
 }

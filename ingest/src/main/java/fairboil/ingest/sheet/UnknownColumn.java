@@ -25,8 +25,7 @@ final class UnknownColumn {
    *
    * @param cells its cells that are not empty
    */
-  static Finding finding(
-      Header header, SheetSchema schema, String written, List<String> cells) {
+  static Finding finding(Header header, SheetSchema schema, String written, List<String> cells) {
     Place place = header.place().column(written);
     HeaderName name = HeaderName.of(written).get(0);
     Optional<Finding> asked = Likely.asked(schema, name.name()).map(ask -> ask.at(place));

@@ -91,7 +91,7 @@ final class FigureCells {
 
   /** A quarter of the width of an interval: about its standard uncertainty. */
   static double coarseness(Optional<Interval> interval) {
-    return interval.map(known -> known.width() / 4).orElse(0.0);
+    return interval.map(Display::uncertainty).orElse(0.0);
   }
 
   private String plain(double held, double uncertainty, Dimension dimension) {

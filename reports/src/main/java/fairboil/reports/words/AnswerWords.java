@@ -7,6 +7,7 @@ import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -60,17 +61,13 @@ public final class AnswerWords {
     return List.copyOf(sentences);
   }
 
-  /** The effect on another response of the same ring: one of another kind if there is one. */
+  /** The effect on another response of the same ring, on boiling if it can be told. */
   private Optional<HoleEffect> other(HoleEffect first) {
     return results.holeEffects().stream()
         .filter(effect -> effect.ring().equals(first.ring()))
         .filter(effect -> effect.response() != first.response())
         .filter(effect -> effect.headline().isPresent() || first.headline().isPresent())
-        .min(Comparator.comparingInt(effect -> likeness(effect, first)));
-  }
-
-  private static int likeness(HoleEffect effect, HoleEffect other) {
-    return effect.response().dimension() == other.response().dimension() ? 1 : 0;
+        .min(Comparator.comparing(effect -> effect.response().dimension() != Dimension.DURATION));
   }
 
   private Stream<String> spreads() {
@@ -101,7 +98,7 @@ public final class AnswerWords {
 
   private String mean(BuildResult build, Measure measure) {
     Summary summary = build.summaries().get(measure);
-    double coarseness = summary.interval().map(interval -> interval.width() / 4).orElse(0.0);
+    double coarseness = summary.interval().map(Display::uncertainty).orElse(0.0);
     return display.value(summary.mean(), coarseness, measure.dimension())
         + " ("
         + Names.inSentence(build.build().key().name())

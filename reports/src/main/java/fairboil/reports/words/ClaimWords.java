@@ -67,7 +67,12 @@ public final class ClaimWords {
     Interval bounds = claim.bounds().get();
     double coarseness =
         Coarseness.telling(
-            display, dimension, interval.width() / 4, interval, bounds.low(), bounds.high());
+            display,
+            dimension,
+            Display.uncertainty(interval),
+            interval,
+            bounds.low(),
+            bounds.high());
     return Optional.of(
         subject(measure, row)
             + " is "

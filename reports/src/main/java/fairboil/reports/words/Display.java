@@ -89,7 +89,7 @@ public final class Display {
 
   /** The ends of an interval, such as {@code 805 to 819}, without their unit. */
   public String range(Interval interval, Dimension dimension) {
-    return range(interval, interval.width() / 4, dimension);
+    return range(interval, uncertainty(interval), dimension);
   }
 
   /** The same, rounded as a value of the given uncertainty would be. */
@@ -97,6 +97,11 @@ public final class Display {
     return number(interval.low(), uncertainty, dimension)
         + " to "
         + number(interval.high(), uncertainty, dimension);
+  }
+
+  /** About the standard uncertainty behind an interval: what its ends are to be rounded to. */
+  public static double uncertainty(Interval interval) {
+    return interval.width() / 3.9;
   }
 
   /** A level of confidence or a share, such as {@code 95 %}; at most one decimal. */

@@ -140,23 +140,21 @@ public final class EffectWords {
   }
 
   private static String tooFew(HoleEffect effect, int builds) {
-    String tail =
-        switch (builds) {
-          case 0 ->
-              "no build has both measured holes in the %s ring and a %s; measure the holes of"
-                  + " at least 4";
-          case 1 -> "no line can be drawn through 1 point; drill at least 3 more";
-          default ->
-              "no line through " + builds + " points can be tested; drill at least %3$d more";
-        };
-    String sentence =
-        tail.formatted(
-            Names.inSentence(effect.ring()),
-            effect.response().label(),
-            Math.max(1, BUILDS_WORTH_HAVING - builds));
-    return builds == 0
-        ? Plural.sentence(sentence) + "."
-        : Plural.of(builds, "build") + ": " + sentence + ".";
+    if (builds == 0) {
+      return "No build has both measured holes in the "
+          + Names.inSentence(effect.ring())
+          + " ring and a "
+          + effect.response().label()
+          + "; measure the holes of at least "
+          + BUILDS_WORTH_HAVING
+          + ".";
+    }
+    String line =
+        builds == 1
+            ? "no line can be drawn through 1 point"
+            : "no line through " + builds + " points can be tested";
+    int more = Math.max(1, BUILDS_WORTH_HAVING - builds);
+    return Plural.of(builds, "build") + ": " + line + "; drill at least " + more + " more.";
   }
 
   private static boolean isSlope(EffectRow row) {
