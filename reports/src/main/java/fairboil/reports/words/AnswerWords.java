@@ -7,7 +7,6 @@ import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -61,13 +60,17 @@ public final class AnswerWords {
     return List.copyOf(sentences);
   }
 
-  /** The effect on another response of the same ring, on boiling if it can be told. */
+  /** The effect on another response of the same ring: one of another kind if there is one. */
   private Optional<HoleEffect> other(HoleEffect first) {
     return results.holeEffects().stream()
         .filter(effect -> effect.ring().equals(first.ring()))
         .filter(effect -> effect.response() != first.response())
         .filter(effect -> effect.headline().isPresent() || first.headline().isPresent())
-        .min(Comparator.comparing(effect -> effect.response().dimension() != Dimension.DURATION));
+        .min(Comparator.comparingInt(effect -> likeness(effect, first)));
+  }
+
+  private static int likeness(HoleEffect effect, HoleEffect other) {
+    return effect.response().dimension() == other.response().dimension() ? 1 : 0;
   }
 
   private Stream<String> spreads() {
