@@ -83,7 +83,8 @@ final class FigureCells {
         display.value(measured.value(), measured.standardUncertainty(), measured.dimension());
     String note =
         measured.standardUncertainty() > 0
-            ? display.range(measured.interval(confidence), measured.dimension())
+            ? display.range(
+                measured.interval(confidence), measured.standardUncertainty(), measured.dimension())
             : "";
     return new FactView(name, value, note);
   }

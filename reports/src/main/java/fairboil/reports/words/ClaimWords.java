@@ -80,9 +80,7 @@ public final class ClaimWords {
             + " ("
             + Display.percent(claim.confidence())
             + " interval "
-            + display.number(interval.low(), coarseness, dimension)
-            + " to "
-            + display.number(interval.high(), coarseness, dimension)
+            + display.range(interval, coarseness, dimension)
             + "), and "
             + share(claim)
             + " of that interval lies "

@@ -76,7 +76,9 @@ public final class Display {
     Interval interval = measured.interval(confidence);
     return value(measured.value(), measured.standardUncertainty(), measured.dimension())
         + " ("
-        + interval(interval, measured.dimension(), confidence)
+        + percent(confidence)
+        + " interval "
+        + range(interval, measured.standardUncertainty(), measured.dimension())
         + ")";
   }
 
@@ -87,7 +89,11 @@ public final class Display {
 
   /** The ends of an interval, such as {@code 805 to 819}, without their unit. */
   public String range(Interval interval, Dimension dimension) {
-    double uncertainty = uncertainty(interval);
+    return range(interval, uncertainty(interval), dimension);
+  }
+
+  /** The same, rounded as a value of the given uncertainty would be. */
+  public String range(Interval interval, double uncertainty, Dimension dimension) {
     return number(interval.low(), uncertainty, dimension)
         + " to "
         + number(interval.high(), uncertainty, dimension);

@@ -21,9 +21,7 @@ public final class Slopes {
 
   /** The ends of its interval without their unit, such as {@code −15.9 to −3.3}. */
   public static String range(Display display, EffectRow row, Dimension dimension) {
-    return display.number(row.interval().low(), coarseness(display, row, dimension), dimension)
-        + " to "
-        + display.number(row.interval().high(), coarseness(display, row, dimension), dimension);
+    return display.range(row.interval(), coarseness(display, row, dimension), dimension);
   }
 
   private static double coarseness(Display display, EffectRow row, Dimension dimension) {
