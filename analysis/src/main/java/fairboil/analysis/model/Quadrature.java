@@ -18,7 +18,8 @@ final class Quadrature {
 
   private static final double ROOT_OF_TWO_PI = Math.sqrt(2 * Math.PI);
 
-  private static final GaussIntegrator RULE = new GaussIntegrator(new LegendreRuleFactory().getRule(16));
+  private static final GaussIntegrator RULE =
+      new GaussIntegrator(new LegendreRuleFactory().getRule(16));
 
   private Quadrature() {}
 
