@@ -9,7 +9,7 @@ package fairboil.ingest.log;
  */
 record Head(String first, String last, int skipped) {
 
-  private static final int FIRST = 400;
+  private static final int FIRST = 200;
   private static final int LAST = 30;
 
   /** The head of a log; its last line is left out where reading ahead ended within it. */

@@ -31,6 +31,17 @@ record LogColumn(
     TEXT
   }
 
+  /** Columns of one log are the same if they stand in the same place. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof LogColumn column && column.index == index;
+  }
+
+  @Override
+  public int hashCode() {
+    return index;
+  }
+
   /** Its place as people count it: {@code #3}. */
   String number() {
     return "#" + (index + 1);

@@ -5,10 +5,14 @@ import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.SheetRow;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 
 /** Collects the findings on one log. For one thread. */
 final class Remarks {
+
+  private static final Comparator<Finding> BY_PLACE =
+      Comparator.comparing(Finding::place).thenComparing(Comparator.naturalOrder());
 
   private final Place file;
   private final List<Finding> findings = new ArrayList<>();
@@ -61,8 +65,10 @@ final class Remarks {
     findings.addAll(more);
   }
 
-  /** The findings, the worst first. */
+  /** The findings in order of place, each once. */
   List<Finding> sorted() {
-    return findings.stream().distinct().sorted().toList();
+    return findings.size() < 2
+        ? List.copyOf(findings)
+        : findings.stream().distinct().sorted(BY_PLACE).toList();
   }
 }

@@ -43,7 +43,7 @@ sealed interface Condition permits MeasuredCondition, ToldCondition, DayConditio
   private String sentence(Groups groups) {
     List<String> parts = new ArrayList<>();
     for (Map.Entry<String, List<RunResult>> group : groups.runs().entrySet()) {
-      parts.add(Names.inSentence(group.getKey()) + " " + Names.inSentence(over(group.getValue())));
+      parts.add(Names.inSentence(group.getKey()) + ": " + Names.inSentence(over(group.getValue())));
     }
     return "No "
         + label()
@@ -51,9 +51,9 @@ sealed interface Condition permits MeasuredCondition, ToldCondition, DayConditio
         + groups.kind()
         + "s ("
         + String.join("; ", parts)
-        + "): what it does cannot be told apart from what the "
+        + "), so that what it changes cannot be told apart from what the "
         + groups.kind()
-        + " does.";
+        + " changes.";
   }
 
   /** How many runs do not tell, as a remark. */

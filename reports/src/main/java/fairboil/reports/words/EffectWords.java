@@ -72,11 +72,11 @@ public final class EffectWords {
         .findFirst()
         .map(
             row ->
-                "Counting each burn as a stove of its own, the interval would have read "
+                "Counting each burn as a stove of its own would have read "
                     + Slopes.range(display, row, slope(effect.response()))
                     + " "
                     + display.symbol(slope(effect.response()))
-                    + ", which is no result: five burns of one stove are not five stoves.");
+                    + ", which is no result.");
   }
 
   private String size(HoleEffect effect, EffectRow row) {
@@ -94,6 +94,7 @@ public final class EffectWords {
         + Plural.of(row.builds(), "build")
         + ", "
         + Plural.of(row.runs(), "burn")
+        + (row.model() == Model.AMBIENT_ADJUSTED ? "; air temperature allowed for" : "")
         + ")";
   }
 
@@ -139,23 +140,21 @@ public final class EffectWords {
   }
 
   private static String tooFew(HoleEffect effect, int builds) {
-    String tail =
-        switch (builds) {
-          case 0 ->
-              "no build has both measured holes in the %s ring and a %s; measure the holes of"
-                  + " at least 4";
-          case 1 -> "no line can be drawn through 1 point; drill at least 3 more";
-          default ->
-              "no line through " + builds + " points can be tested; drill at least %3$d more";
-        };
-    String sentence =
-        tail.formatted(
-            Names.inSentence(effect.ring()),
-            effect.response().label(),
-            Math.max(1, BUILDS_WORTH_HAVING - builds));
-    return builds == 0
-        ? Plural.sentence(sentence) + "."
-        : Plural.of(builds, "build") + ": " + sentence + ".";
+    if (builds == 0) {
+      return "No build has both measured holes in the "
+          + Names.inSentence(effect.ring())
+          + " ring and a "
+          + effect.response().label()
+          + "; measure the holes of at least "
+          + BUILDS_WORTH_HAVING
+          + ".";
+    }
+    String line =
+        builds == 1
+            ? "no line can be drawn through 1 point"
+            : "no line through " + builds + " points can be tested";
+    int more = Math.max(1, BUILDS_WORTH_HAVING - builds);
+    return Plural.of(builds, "build") + ": " + line + "; drill at least " + more + " more.";
   }
 
   private static boolean isSlope(EffectRow row) {

@@ -60,6 +60,22 @@ class EffectWordsTest {
   }
 
   @Test
+  void whatWasAllowedForIsSaid() {
+    EffectRow row = row(Model.AMBIENT_ADJUSTED, 8, -9_600, -15_900, -3_300);
+    HoleEffect adjusted =
+        new HoleEffect(
+            Measure.NORMALISED_PEAK,
+            "upper",
+            points(8),
+            List.of(row),
+            Optional.of(row),
+            EffectVerdict.FALLS,
+            List.of());
+    assertThat(metric.sentence(adjusted))
+        .endsWith("8 builds, 32 burns; air temperature allowed for).");
+  }
+
+  @Test
   void longerTimesAreLonger() {
     HoleEffect rising =
         effect(Measure.NORMALISED_BOIL_TIME, 8, 26_000, 12_000, 40_000, EffectVerdict.RISES);
