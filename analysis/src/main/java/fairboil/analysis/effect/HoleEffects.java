@@ -166,7 +166,8 @@ public final class HoleEffects {
     List<Burns> all = builds(effect.response(), effect.ring(), withExcluded);
     return burns(all) == burns(builds)
         ? Optional.empty()
-        : fit(effect.response(), effect.ring(), all).headline();
+        : new EffectFit(effect.response(), effect.ring(), all, referenceAmbient, confidence)
+            .headline();
   }
 
   private static int burns(List<Burns> builds) {
