@@ -49,7 +49,7 @@ final class Checks {
     this.headline = effect.headline().orElseThrow();
     this.builds =
         IntStream.range(0, builds.size())
-            .mapToObj(i -> new Burns(effect.points().get(i), builds.get(i).ambients()))
+            .mapToObj(i -> builds.get(i).as(effect.points().get(i)))
             .toList();
     this.rings = rings;
     this.confidence = confidence;
@@ -140,17 +140,13 @@ final class Checks {
   /** Each line has the weights of the line through all. */
   private List<WithoutBuild> withoutEachBuild() {
     LinearFit all = Line.through(builds).fit();
-    double[] errors = errors();
     double zero = builds.get(0).point().mean();
     double[] means = Arrays.stream(means()).map(mean -> mean - zero).toArray();
     List<WithoutBuild> without = new ArrayList<>();
     for (int i = 0; i < builds.size(); i++) {
       Key left = builds.get(i).point().build();
       double cook = all.cook(i);
-      LinearFit.of(
-              Regressors.line(EffectRow.HOLE_ERROR, without(errors, i)),
-              without(means, i),
-              without(all.weights(), i))
+      LinearFit.of(all.regressors().withoutRow(i), without(means, i), without(all.weights(), i))
           .ifPresent(
               fit ->
                   without.add(
@@ -231,10 +227,11 @@ final class Checks {
       BuildPoint point = builds.get(i).point();
       double rest = Math.pow(point.holeError(), 2) - Math.pow(floor.orNaN(), 2);
       corrected.add(
-          new Burns(
-              new BuildPoint(
-                  point.build(), point.design(), Math.sqrt(Math.max(0, rest)), point.burns()),
-              builds.get(i).ambients()));
+          builds
+              .get(i)
+              .as(
+                  new BuildPoint(
+                      point.build(), point.design(), Math.sqrt(Math.max(0, rest)), point.burns())));
     }
     return slope(corrected);
   }

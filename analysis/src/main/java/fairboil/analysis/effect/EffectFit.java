@@ -135,9 +135,7 @@ final class EffectFit {
   }
 
   private List<EffectRow> rows(Model model, Line line) {
-    return List.of(
-        line.row(model, EffectRow.HOLE_ERROR, confidence, burns()),
-        line.row(model, EffectRow.INTERCEPT, confidence, burns()));
+    return line.terms().stream().map(term -> line.row(model, term, confidence, burns())).toList();
   }
 
   /**
