@@ -40,6 +40,11 @@ public final class Altered {
         results.builds(),
         results.rings(),
         results.holeEffects(),
+        results.effectChecks(),
+        results.comparisons(),
+        results.rankComparisons(),
+        results.fairness(),
+        results.repeatability(),
         results.claims(),
         results.findings());
   }
@@ -103,6 +108,11 @@ public final class Altered {
         results.builds(),
         results.rings(),
         effects,
+        results.effectChecks(),
+        results.comparisons(),
+        results.rankComparisons(),
+        results.fairness(),
+        results.repeatability(),
         claims,
         findings);
   }
