@@ -1,6 +1,7 @@
 package fairboil.analysis.claim;
 
 import fairboil.analysis.measure.Measure;
+import fairboil.ingest.choice.HoldsFor;
 import fairboil.ingest.choice.Relation;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.Amount;
@@ -67,12 +68,13 @@ final class ClaimReader {
    */
   Statement statement(Dimension dimension, Optional<Double> otherwise) throws Refusal {
     Relation relation = claim.row().get(ClaimsSheet.RELATION);
+    HoldsFor holdsFor = claim.row().get(ClaimsSheet.HOLDS_FOR);
     Optional<Double> value = quantity(ClaimsSheet.VALUE, dimension).or(() -> otherwise);
     if (value.isEmpty()) {
       throw missing(ClaimsSheet.VALUE, "names no value", "type the value with its unit");
     }
     if (relation != Relation.NO_DIFFERENT_FROM) {
-      return Statement.of(relation, value.get(), 0);
+      return Statement.of(relation, holdsFor, value.get(), 0);
     }
     Optional<Double> margin = quantity(ClaimsSheet.MARGIN, dimension.ofDifference());
     if (margin.isEmpty() || !(margin.get() > 0)) {
@@ -81,7 +83,7 @@ final class ClaimReader {
           "names no margin, and nothing is ever exactly equal",
           "type the difference that would not matter, with its unit");
     }
-    return Statement.of(relation, value.get(), margin.get());
+    return Statement.of(relation, holdsFor, value.get(), margin.get());
   }
 
   private Refusal missing(Column<Amount> column, String what, String remedy) {

@@ -3,7 +3,7 @@ package fairboil.analysis.model;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.numbers.gamma.LogGamma;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
 
 /** Integrals that distributions of ranges and bounds are made of, by Gauss–Legendre rules. */
 final class Quadrature {
@@ -18,7 +18,8 @@ final class Quadrature {
 
   private static final double ROOT_OF_TWO_PI = Math.sqrt(2 * Math.PI);
 
-  private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(16, -1, 1);
+  private static final GaussIntegrator RULE =
+      new GaussIntegrator(new LegendreRuleFactory().getRule(16));
 
   private Quadrature() {}
 

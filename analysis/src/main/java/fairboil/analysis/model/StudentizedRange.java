@@ -12,7 +12,7 @@ public final class StudentizedRange {
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
   /** The range of means is tabled in steps of this, up to {@link #END}. */
-  private static final double STEP = 1.0 / 64;
+  private static final double STEP = 1.0 / 32;
 
   private static final double END = 17;
 
@@ -64,7 +64,7 @@ public final class StudentizedRange {
   }
 
   /**
-   * The probability of a studentised range up to {@code q}; good to about 1e-9.
+   * The probability of a studentised range up to {@code q}; good to about 1e-8.
    *
    * @param degreesOfFreedom of the estimate of the standard deviation, at least 1; infinite if that
    *     is known
