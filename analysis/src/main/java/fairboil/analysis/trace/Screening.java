@@ -140,7 +140,7 @@ public final class Screening {
   private void setAsideSpikes() {
     Compact present = new Compact(clean);
     double[] deviations = deviationsFromMedian(present.values, present.count);
-    double usual = Robust.scale(deviations.clone(), present.count);
+    double usual = scatterBetweenNeighbours(present);
     double least = Math.max(LEAST_SPIKE_KELVINS, 3 * resolution);
     double limit = Math.max(least, SCATTERS * usual);
     int i = 0;
@@ -157,6 +157,14 @@ public final class Screening {
       }
       i = Math.max(end, i + 1);
     }
+  }
+
+  private static double scatterBetweenNeighbours(Compact present) {
+    double[] differences = new double[Math.max(0, present.count - 1)];
+    for (int i = 0; i < differences.length; i++) {
+      differences[i] = present.values[i + 1] - present.values[i];
+    }
+    return Robust.scale(differences, differences.length) / Math.sqrt(2);
   }
 
   private int longestSpike() {
