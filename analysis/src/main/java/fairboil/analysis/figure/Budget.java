@@ -1,6 +1,7 @@
 package fairboil.analysis.figure;
 
 import fairboil.ingest.quantity.Dimension;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -23,6 +24,36 @@ public record Budget(List<BudgetLine> lines) {
   /** A budget of the given lines. */
   public static Budget of(BudgetLine... lines) {
     return new Budget(List.of(lines));
+  }
+
+  /** This budget with further lines. */
+  public Budget and(BudgetLine... more) {
+    List<BudgetLine> all = new ArrayList<>(lines);
+    all.addAll(List.of(more));
+    return new Budget(all);
+  }
+
+  /** This budget with the lines of another, uncorrelated with it. */
+  public Budget and(Budget other) {
+    return and(other.lines.toArray(new BudgetLine[0]));
+  }
+
+  /**
+   * The budget of a result that changes by {@code sensitivity} for each unit by which this one's
+   * result does (JCGM 100:2008, 5.1.3).
+   */
+  public Budget scaledBy(double sensitivity) {
+    double factor = Math.abs(sensitivity);
+    return new Budget(
+        lines.stream()
+            .map(
+                line ->
+                    new BudgetLine(
+                        line.influence(),
+                        line.contribution() * factor,
+                        line.degreesOfFreedom(),
+                        line.sharedBy()))
+            .toList());
   }
 
   /** The combined standard uncertainty: the root of the sum of squares of the contributions. */

@@ -3,68 +3,140 @@ package fairboil.ingest.sheet;
 import fairboil.ingest.choice.Choice;
 import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.ClockTime;
+import fairboil.ingest.quantity.DateText;
 import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.quantity.MomentText;
 import fairboil.ingest.quantity.Quantity;
+import fairboil.ingest.quantity.QuantityText;
+import fairboil.ingest.quantity.Reading;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** How the cells of each kind of column are read. */
 final class Cells {
 
+  private static final Pattern LIST = Pattern.compile("\\s*[,;]\\s*");
+  private static final Pattern NUMBERS = Pattern.compile("\\s*[,;]\\s*|\\s+");
+  private static final Pattern WHOLE = Pattern.compile("[+]?(\\d{1,9})(?:[.,]0+)?");
+  private static final Pattern CONDITIONS = Pattern.compile("\\s*(?:;|\\n)\\s*");
+
   private Cells() {}
 
   static CellReader<String> text() {
-    return (text, unit) -> new CellReading.Read<>(text, Optional.empty(), Optional.empty());
+    return (text, context) -> Reading.Read.of(text);
   }
 
   static CellReader<List<String>> texts() {
-    return notYet();
+    return (text, context) ->
+        Reading.Read.of(LIST.splitAsStream(text).filter(item -> !item.isEmpty()).toList());
   }
 
   static CellReader<Integer> whole() {
-    return notYet();
+    return (text, context) -> whole(text);
+  }
+
+  private static Reading<Integer> whole(String text) {
+    var matcher = WHOLE.matcher(text);
+    return matcher.matches()
+        ? Reading.Read.of(Integer.valueOf(matcher.group(1)))
+        : new Reading.Refused<>(
+            Words.quoted(text) + " is not a whole number", "type a number such as 4");
   }
 
   static CellReader<List<Integer>> wholes() {
-    return notYet();
+    return (text, context) -> {
+      List<Integer> numbers = new ArrayList<>();
+      for (String item : NUMBERS.splitAsStream(text).filter(part -> !part.isEmpty()).toList()) {
+        if (!(whole(item) instanceof Reading.Read<Integer> read)) {
+          return new Reading.Refused<>(
+              Words.quoted(item) + " is not a whole number",
+              "list the numbers one by one, such as 4; 12");
+        }
+        numbers.add(read.value());
+      }
+      return Reading.Read.of(List.copyOf(numbers));
+    };
   }
 
   static <E extends Enum<E> & Choice> CellReader<E> choice(Class<E> choices) {
-    return notYet();
+    ChoiceText<E> reader = new ChoiceText<>(choices);
+    return (text, context) -> reader.read(text);
   }
 
   static CellReader<Quantity> quantity(List<Dimension> dimensions) {
-    return notYet();
+    return (text, context) -> QuantityText.read(text, dimensions, context.unit(), context.mark());
+  }
+
+  /** A plain number that other numbers are multiplied with. */
+  static CellReader<Quantity> factor() {
+    return (text, context) ->
+        QuantityText.amount(text, context.unit(), context.mark())
+            .then(
+                read ->
+                    read.value()
+                        .as(Dimension.RATIO)
+                        .map(factor -> (Reading<Quantity>) Reading.Read.of(factor))
+                        .orElseGet(
+                            () ->
+                                new Reading.Refused<>(
+                                    Words.quoted(text) + " is not a plain number",
+                                    "type a factor without a unit, such as 0.1")));
   }
 
   static CellReader<Amount> amount() {
-    return notYet();
+    return (text, context) -> QuantityText.amount(text, context.unit(), context.mark());
   }
 
   static CellReader<ClockTime> moment() {
-    return notYet();
+    return (text, context) -> MomentText.read(text, context.unit(), context.mark());
+  }
+
+  static CellReader<ClockTime> timeOfDay() {
+    return (text, context) -> MomentText.readTimeOfDay(text);
   }
 
   static CellReader<LocalDate> date() {
-    return notYet();
+    return (text, context) -> DateText.read(text);
   }
 
+  /** An empty mass if it reads as one, else a name. */
   static CellReader<PotGiven> pot() {
-    return notYet();
+    CellReader<Quantity> mass = quantity(List.of(Dimension.MASS));
+    return (text, context) -> {
+      if (mass.read(text, context) instanceof Reading.Read<Quantity> read) {
+        return new Reading.Read<>(new PotGiven.EmptyMass(read.value()), read.unit(), read.remark());
+      }
+      return Reading.Read.of(new PotGiven.Named(text));
+    };
   }
 
   static CellReader<Wind> wind() {
-    return notYet();
+    return WindText::read;
   }
 
   static CellReader<Selection> selection() {
-    return notYet();
+    return (text, context) ->
+        text.indexOf('=') < 0 ? Reading.Read.of(new Selection.Named(text)) : where(text);
   }
 
-  private static <T> CellReader<T> notYet() {
-    return (text, unit) -> {
-      throw new UnsupportedOperationException("not written yet");
-    };
+  private static Reading<Selection> where(String text) {
+    Map<String, String> cells = new LinkedHashMap<>();
+    for (String condition : CONDITIONS.splitAsStream(text).filter(c -> !c.isEmpty()).toList()) {
+      int equals = condition.indexOf('=');
+      String column = equals < 0 ? "" : condition.substring(0, equals).strip();
+      String value = condition.substring(equals + 1).strip();
+      if (column.isEmpty() || value.isEmpty() || value.indexOf('=') >= 0) {
+        return new Reading.Refused<>(
+            Words.quoted(condition) + " does not say which column must hold what",
+            "write it as lid=on, and part several with a semicolon: fuel=pellets; lid=on");
+      }
+      cells.put(column, value);
+    }
+    return new Reading.Read<>(new Selection.Where(cells), Optional.empty(), Optional.empty());
   }
 }

@@ -29,7 +29,7 @@ public final class RunsSheet {
 
   /** Time of day of lighting. */
   public static final Column<ClockTime> LIT_AT =
-      Column.moment("lit at", "time of day of lighting", "14:05");
+      Column.timeOfDay("lit at", "time of day of lighting", "14:05");
 
   /** Place in the running order. */
   public static final Column<Integer> ORDER =

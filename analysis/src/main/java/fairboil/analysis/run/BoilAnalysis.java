@@ -1,0 +1,223 @@
+package fairboil.analysis.run;
+
+import fairboil.analysis.figure.Budget;
+import fairboil.analysis.figure.BudgetLine;
+import fairboil.analysis.figure.Figure;
+import fairboil.analysis.figure.Influence;
+import fairboil.analysis.run.BoilResult.BoilTimeFrom;
+import fairboil.analysis.trace.Boil;
+import fairboil.ingest.choice.BoilTimeSource;
+import fairboil.ingest.choice.Event;
+import fairboil.ingest.choice.Outcome;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.Mark;
+import fairboil.ingest.sheet.RunsSheet;
+import fairboil.ingest.sheet.Settings;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The boil of a run: log and stopwatch side by side. */
+final class BoilAnalysis {
+
+  private static final double ROOT_12 = Math.sqrt(12);
+
+  /** Standard uncertainty from the lag of a sensor of which none is told, s: a judgement. */
+  private static final double UNTOLD_LAG_SECONDS = 2;
+
+  /** Relative standard uncertainty of a lag that is told: a judgement. */
+  private static final double TOLD_LAG_SHARE = 0.2;
+
+  /** Log and stopwatch may differ by so much without a finding, s. */
+  private static final double AGREE_SECONDS = 15;
+
+  private final RunContext context;
+  private final PreparedLog log;
+  private final EventTimes events;
+  private final WaterShown water;
+  private final Figure boilingPoint;
+
+  BoilAnalysis(
+      RunContext context,
+      PreparedLog log,
+      EventTimes events,
+      WaterShown water,
+      Figure boilingPoint) {
+    this.context = context;
+    this.log = log;
+    this.events = events;
+    this.water = water;
+    this.boilingPoint = boilingPoint;
+  }
+
+  BoilResult result() {
+    Figure byLog = logInterval(start(), events.boilTimeStart());
+    Figure byStopwatch = stopwatchInterval(start(), events.boilTimeStart());
+    compare(byLog, byStopwatch);
+    Optional<BoilTimeFrom> from = choose(byLog, byStopwatch);
+    return new BoilResult(
+        boilTime(from, byLog, byStopwatch),
+        from,
+        byLog,
+        byStopwatch,
+        water.hottest(),
+        water.plateau(),
+        water.plateauOffset(boilingPoint),
+        litToBoil(from),
+        burnTime());
+  }
+
+  private OptionalDouble start() {
+    return events.timeline().boilTimeStart();
+  }
+
+  private Figure logInterval(OptionalDouble from, Event event) {
+    if (water.boil() instanceof Boil.NotSeen not) {
+      return Figure.unknown(not.reason());
+    }
+    Boil.Seen seen = (Boil.Seen) water.boil();
+    if (from.isEmpty()) {
+      return Figure.unknown("neither lighting nor setting the pot on was marked or seen");
+    }
+    double seconds = seen.at() - from.getAsDouble();
+    return seconds > 0
+        ? logBudget(seen, event).around(seconds, Dimension.DURATION)
+        : Figure.unknown("the log shows the boil before the fire was lit");
+  }
+
+  private Budget logBudget(Boil.Seen seen, Event start) {
+    Probe probe = water.probe().orElseThrow();
+    double lag =
+        probe.lag().isPresent() ? TOLD_LAG_SHARE * probe.lag().getAsDouble() : UNTOLD_LAG_SECONDS;
+    double step = probe.resolution() / ROOT_12 / seen.heatingRate();
+    return Budget.of(
+        BudgetLine.independent(Influence.FIT, Math.hypot(seen.fit(), seen.level())),
+        BudgetLine.independent(Influence.RESOLUTION, step / Math.sqrt(10)),
+        BudgetLine.shared(Influence.LAG, lag, probe.key()),
+        BudgetLine.independent(Influence.SAMPLING, log.timeResolution() / ROOT_12),
+        BudgetLine.independent(Influence.STOPWATCH, events.uncertainty(start)),
+        BudgetLine.independent(
+            Influence.CLOCK_JOINING, events.isMarked(start) ? events.joining() : 0));
+  }
+
+  private Figure stopwatchInterval(OptionalDouble from, Event event) {
+    OptionalDouble boil = events.at(Event.BOIL);
+    if (boil.isEmpty()) {
+      return Figure.unknown("nobody marked the boil");
+    }
+    if (from.isEmpty()) {
+      return Figure.unknown("neither lighting nor setting the pot on was marked or seen");
+    }
+    double seconds = boil.getAsDouble() - from.getAsDouble();
+    if (seconds <= 0) {
+      context
+          .findings()
+          .error(
+              boilMark(),
+              "the boil is marked before " + event.label(),
+              "check the times of this run and at which event the stopwatch was started");
+      return Figure.unknown("the boil is marked before " + event.label());
+    }
+    double pressed = Math.hypot(events.uncertainty(event), events.uncertainty(Event.BOIL));
+    double joined = events.isMarked(event) ? 0 : events.joining();
+    return Budget.of(
+            BudgetLine.independent(Influence.STOPWATCH, pressed),
+            BudgetLine.independent(Influence.CLOCK_JOINING, joined))
+        .around(seconds, Dimension.DURATION);
+  }
+
+  private Place boilMark() {
+    for (Mark mark : context.study().marksOf(context.run().key())) {
+      if (mark.event().filter(Event.BOIL::equals).isPresent()) {
+        return mark.time().place();
+      }
+    }
+    return context.run().row().place();
+  }
+
+  private void compare(Figure byLog, Figure byStopwatch) {
+    if (!byLog.isKnown() || !byStopwatch.isKnown()) {
+      return;
+    }
+    double apart = byStopwatch.orNaN() - byLog.orNaN();
+    double u = Math.hypot(byLog.budget().combined(), byStopwatch.budget().combined());
+    if (Math.abs(apart) > Math.max(AGREE_SECONDS, 2 * u)) {
+      context
+          .findings()
+          .warning(
+              boilMark(),
+              Findings.words(
+                  "the boil was marked %.0f s %s than the log shows it",
+                  Math.abs(apart), apart > 0 ? "later" : "earlier"),
+              "check that stopwatch and log began together, and what was agreed to call boiling");
+    }
+  }
+
+  private Optional<BoilTimeFrom> choose(Figure byLog, Figure byStopwatch) {
+    if (!mayHaveBoiled()) {
+      return Optional.empty();
+    }
+    boolean logFirst = context.setting(Settings.BOIL_TIME_FROM) == BoilTimeSource.LOG;
+    if (byStopwatch.isKnown() && (!logFirst || !byLog.isKnown())) {
+      return Optional.of(BoilTimeFrom.STOPWATCH);
+    }
+    return byLog.isKnown() ? Optional.of(byPlateau()) : Optional.empty();
+  }
+
+  private BoilTimeFrom byPlateau() {
+    boolean lasted = water.seen().filter(seen -> seen.length() == Boil.Length.LONG).isPresent();
+    return lasted ? BoilTimeFrom.LOG : BoilTimeFrom.LOG_SHORT_PLATEAU;
+  }
+
+  private boolean mayHaveBoiled() {
+    Optional<Outcome> told = context.value(RunsSheet.OUTCOME);
+    return told.isEmpty()
+        || (told.get() != Outcome.DID_NOT_BOIL && told.get() != Outcome.WOULD_NOT_LIGHT);
+  }
+
+  private Figure boilTime(Optional<BoilTimeFrom> from, Figure byLog, Figure byStopwatch) {
+    if (from.isPresent()) {
+      return from.get() == BoilTimeFrom.STOPWATCH ? byStopwatch : byLog;
+    }
+    if (!mayHaveBoiled()) {
+      return Figure.unknown("the run " + wordsOf(context.value(RunsSheet.OUTCOME).orElseThrow()));
+    }
+    String ofLog = ((Figure.Unknown) byLog).reason();
+    String ofStopwatch = ((Figure.Unknown) byStopwatch).reason();
+    return Figure.unknown(ofLog.equals(ofStopwatch) ? ofLog : ofLog + ", and " + ofStopwatch);
+  }
+
+  private static String wordsOf(Outcome outcome) {
+    return outcome == Outcome.DID_NOT_BOIL ? "did not boil" : "would not light";
+  }
+
+  private Figure litToBoil(Optional<BoilTimeFrom> from) {
+    OptionalDouble lit = events.at(Event.LIT);
+    if (from.isEmpty()) {
+      return Figure.unknown("when the water boiled is not known");
+    }
+    if (lit.isEmpty()) {
+      return Figure.unknown("lighting was neither marked nor seen");
+    }
+    return from.get() == BoilTimeFrom.STOPWATCH
+        ? stopwatchInterval(lit, Event.LIT)
+        : logInterval(lit, Event.LIT);
+  }
+
+  private Figure burnTime() {
+    OptionalDouble lit = events.at(Event.LIT);
+    OptionalDouble out = events.at(Event.FLAME_OUT);
+    if (lit.isEmpty() || out.isEmpty() || out.getAsDouble() <= lit.getAsDouble()) {
+      return Figure.unknown(
+          lit.isEmpty()
+              ? "lighting was neither marked nor seen"
+              : "the flame going out was neither marked nor seen");
+    }
+    boolean sameClock = events.isMarked(Event.LIT) == events.isMarked(Event.FLAME_OUT);
+    double pressed = Math.hypot(events.uncertainty(Event.LIT), events.uncertainty(Event.FLAME_OUT));
+    return Budget.of(
+            BudgetLine.independent(Influence.STOPWATCH, pressed),
+            BudgetLine.independent(Influence.CLOCK_JOINING, sameClock ? 0 : events.joining()))
+        .around(out.getAsDouble() - lit.getAsDouble(), Dimension.DURATION);
+  }
+}

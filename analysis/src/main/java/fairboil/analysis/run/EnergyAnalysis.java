@@ -1,0 +1,181 @@
+package fairboil.analysis.run;
+
+import fairboil.analysis.figure.Budget;
+import fairboil.analysis.figure.BudgetLine;
+import fairboil.analysis.figure.Figure;
+import fairboil.analysis.figure.Influence;
+import fairboil.analysis.heat.Load;
+import fairboil.analysis.water.Water;
+import fairboil.ingest.choice.NormaliseBy;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.RunsSheet;
+import java.util.Optional;
+
+/** Heat into the water, and the boil time restated by energy scaling. */
+final class EnergyAnalysis {
+
+  private static final String NO_HEAT_BALANCE = "heat balance is not worked out in this version";
+  private static final double MOST_TIMES_THE_WATER = 1.5;
+  private static final double LEAST_TIMES_THE_WATER = 0.67;
+
+  private final RunContext context;
+  private final PotFinder pots;
+  private final Figure water;
+  private final Figure start;
+  private final Figure boilingPoint;
+
+  /**
+   * For a run.
+   *
+   * @param water mass of water, kg
+   * @param start temperature of the water at the start, °C
+   * @param boilingPoint at the run's pressure, °C
+   */
+  EnergyAnalysis(
+      RunContext context, PotFinder pots, Figure water, Figure start, Figure boilingPoint) {
+    this.context = context;
+    this.pots = pots;
+    this.water = water;
+    this.start = start;
+    this.boilingPoint = boilingPoint;
+  }
+
+  /** What was heated, with the pot's capacity. */
+  private record Task(Load load, PotFinder.Capacity pot) {}
+
+  private Optional<Task> task() {
+    if (!water.isKnown() || !start.isKnown() || !boilingPoint.isKnown()) {
+      return Optional.empty();
+    }
+    double from = Math.max(Water.MIN_CELSIUS, start.orNaN());
+    double to = Math.min(Water.MAX_CELSIUS, boilingPoint.orNaN());
+    if (from >= to) {
+      return Optional.empty();
+    }
+    PotFinder.Capacity pot = pots.own(water.orNaN());
+    return Optional.of(new Task(new Load(water.orNaN(), pot.joulesPerKelvin(), from, to), pot));
+  }
+
+  /** Why the heat into the water is not known. */
+  private String missing() {
+    for (Figure needed : new Figure[] {water, start, boilingPoint}) {
+      if (needed instanceof Figure.Unknown unknown) {
+        return unknown.reason();
+      }
+    }
+    return "the water started at its boiling point";
+  }
+
+  /** Heat capacity of water and pot, J/K. */
+  Figure heatCapacity() {
+    Optional<Task> task = task();
+    if (task.isEmpty()) {
+      return Figure.unknown(missing());
+    }
+    Load load = task.get().load();
+    double perKilogram = load.heatPerKilogram() / (load.to() - load.from());
+    return water
+        .budget()
+        .scaledBy(perKilogram)
+        .and(BudgetLine.independent(Influence.POT, task.get().pot().uncertainty()))
+        .around(load.heatCapacity(), Dimension.ENERGY);
+  }
+
+  EnergyResult result(Figure boilTime) {
+    Figure none = Figure.unknown(NO_HEAT_BALANCE);
+    Optional<Task> task = task();
+    Figure power = task.map(known -> power(known, boilTime)).orElse(Figure.unknown(missing()));
+    Figure scaled = task.map(known -> scaled(known, boilTime)).orElse(Figure.unknown(missing()));
+    boolean byScaling = context.references().normaliseBy() != NormaliseBy.HEAT_BALANCE;
+    return new EnergyResult(
+        power,
+        none,
+        none,
+        scaled,
+        none,
+        byScaling ? scaled : none,
+        byScaling && scaled.isKnown() ? Optional.of(NormaliseBy.ENERGY_SCALING) : Optional.empty());
+  }
+
+  private Figure power(Task task, Figure boilTime) {
+    if (!boilTime.isKnown()) {
+      return boilTime;
+    }
+    double seconds = boilTime.orNaN();
+    double power = task.load().heat() / seconds;
+    return inputs(task, 1 / seconds)
+        .and(asOne(boilTime.budget(), power / seconds))
+        .around(power, Dimension.POWER);
+  }
+
+  private Figure scaled(Task task, Figure boilTime) {
+    if (!boilTime.isKnown()) {
+      return boilTime;
+    }
+    Optional<Load> reference = reference(task.pot());
+    if (reference.isEmpty()) {
+      return Figure.unknown("the reference start is at or above the reference boiling point");
+    }
+    tellIfFar(task.load(), reference.get());
+    double seconds = task.load().timeFor(reference.get(), boilTime.orNaN());
+    return inputs(task, seconds / task.load().heat())
+        .and(boilTime.budget().scaledBy(seconds / boilTime.orNaN()))
+        .around(seconds, Dimension.DURATION);
+  }
+
+  private Optional<Load> reference(PotFinder.Capacity own) {
+    References to = context.references();
+    double from = Math.max(Water.MIN_CELSIUS, to.start());
+    double capacity = pots.reference(own, to.water()).joulesPerKelvin();
+    boolean possible =
+        to.water() > 0 && to.boilingPoint() > from && to.boilingPoint() <= Water.MAX_CELSIUS;
+    return possible
+        ? Optional.of(new Load(to.water(), capacity, from, to.boilingPoint()))
+        : Optional.empty();
+  }
+
+  private void tellIfFar(Load own, Load reference) {
+    double times = reference.water() / own.water();
+    if (times > MOST_TIMES_THE_WATER || times < LEAST_TIMES_THE_WATER) {
+      context
+          .findings()
+          .warning(
+              context.place(RunsSheet.WATER),
+              Findings.words(
+                  "the boil time is restated for %.2f kg of water, %.2f times the %.2f kg tested",
+                  reference.water(), times, own.water()),
+              "test with about the reference water, or set `reference water` in study.csv nearer to"
+                  + " what was tested");
+    }
+  }
+
+  /** What water, start, boiling point and pot add, per joule of the load's heat. */
+  private Budget inputs(Task task, double perJoule) {
+    Load load = task.load();
+    return asOne(water.budget(), load.heatPerKilogram() * perJoule, Influence.WATER_MASS)
+        .and(start.budget().scaledBy(load.heatPerKelvin(load.from()) * perJoule))
+        .and(
+            asOne(
+                boilingPoint.budget(),
+                load.heatPerKelvin(load.to()) * perJoule,
+                Influence.BOILING_POINT))
+        .and(
+            BudgetLine.independent(
+                Influence.POT, task.pot().uncertainty() * (load.to() - load.from()) * perJoule));
+  }
+
+  private static Budget asOne(Budget budget, double sensitivity) {
+    return asOne(budget, sensitivity, Influence.BOIL_TIME);
+  }
+
+  /** A budget whose lines all bear one name: those of another figure that this one stands on. */
+  private static Budget asOne(Budget budget, double sensitivity, Influence name) {
+    return new Budget(
+        budget.scaledBy(sensitivity).lines().stream()
+            .map(
+                line ->
+                    new BudgetLine(
+                        name, line.contribution(), line.degreesOfFreedom(), line.sharedBy()))
+            .toList());
+  }
+}

@@ -1,0 +1,111 @@
+package fairboil.analysis.run;
+
+import fairboil.analysis.figure.Figure;
+import fairboil.analysis.trace.Curve;
+import fairboil.analysis.trace.Thinning;
+import fairboil.ingest.Study;
+import fairboil.ingest.choice.Outcome;
+import fairboil.ingest.log.Log;
+import fairboil.ingest.log.OpenedLog;
+import fairboil.ingest.sheet.Build;
+import fairboil.ingest.sheet.Row;
+import fairboil.ingest.sheet.Run;
+import fairboil.ingest.sheet.RunsSheet;
+import fairboil.ingest.sheet.Settings;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Works out one run: (run, log) in, {@link RunResult} out. Pure: the same run and log give the same
+ * result. Safe to use from several threads at once.
+ */
+public final class RunAnalysis {
+
+  private final Study study;
+  private final References references;
+
+  /** Works out runs of a study against reference conditions. */
+  public RunAnalysis(Study study, References references) {
+    this.study = Objects.requireNonNull(study, "study");
+    this.references = Objects.requireNonNull(references, "references");
+  }
+
+  /**
+   * Works out a run.
+   *
+   * @param run a run of the study
+   * @param opened what came of opening its log; not kept
+   */
+  public RunResult analyse(Run run, OpenedLog opened) {
+    Findings findings = new Findings();
+    findings.addAll(opened.findings());
+    RunContext context = new RunContext(study, references, run, findings);
+    PreparedLog log =
+        opened.log().map(read -> PreparedLog.of(read, context)).orElse(PreparedLog.NONE);
+    return analyse(context, opened, log);
+  }
+
+  private RunResult analyse(RunContext context, OpenedLog opened, PreparedLog log) {
+    EventTimes events = TimelineBuilder.build(context, log);
+    AirFinder air = new AirFinder(context);
+    PotFinder pots = new PotFinder(context);
+    WaterFinder waters = new WaterFinder(context, pots);
+    Figure ambient = air.ambient(log, events.timeline());
+    Figure pressure = air.pressure();
+    Figure boilingPoint = AirFinder.boilingPoint(pressure);
+    Figure mass = waters.mass();
+    Figure start = waters.start(log, events.timeline(), boilingPoint);
+    WaterShown shown = WaterShown.of(context, log, events.timeline(), boilingPoint);
+    BoilResult boil = new BoilAnalysis(context, log, events, shown, boilingPoint).result();
+    EnergyAnalysis energy = new EnergyAnalysis(context, pots, mass, start, boilingPoint);
+    Conditions conditions =
+        new Conditions(ambient, pressure, boilingPoint, mass, start, energy.heatCapacity());
+    FlameResult flame = new FlameAnalysis(context, log, events.timeline(), ambient).result();
+    Optional<Outcome> outcome = new OutcomeFinder(context, events, shown, boilingPoint).find();
+    return new RunResult(
+        context.run(),
+        build(context.run()),
+        inclusion(context),
+        outcome,
+        conditions,
+        events.timeline(),
+        flame,
+        boil,
+        energy.result(boil.boilTime()),
+        FuelResult.unknown("fuel measures are not worked out in this version"),
+        sketch(context, log, shown),
+        opened.source(),
+        opened.log().map(Log::rows),
+        ledgers(log),
+        context.findings().sorted());
+  }
+
+  private Build build(Run run) {
+    return study
+        .build(run.build())
+        .orElseGet(() -> new Build(run.build(), Row.at(run.row().place()).build()));
+  }
+
+  private static Inclusion inclusion(RunContext context) {
+    return new Inclusion(
+        context.value(RunsSheet.EXCLUDE),
+        context.value(RunsSheet.EXCLUDE_PEAK),
+        context.value(RunsSheet.EXCLUDE_BOIL));
+  }
+
+  private static RunSketch sketch(RunContext context, PreparedLog log, WaterShown shown) {
+    List<Curve> curves =
+        log.channels().stream()
+            .map(each -> Thinning.thin(each.channel().name(), each.channel().role(), each.trace()))
+            .toList();
+    return new RunSketch(curves, context.held(Settings.PEAK_HOLD), shown.sketch());
+  }
+
+  private static List<ChannelLedger> ledgers(PreparedLog log) {
+    return log.channels().stream()
+        .map(
+            each -> new ChannelLedger(each.channel().name(), each.channel().role(), each.samples()))
+        .toList();
+  }
+}

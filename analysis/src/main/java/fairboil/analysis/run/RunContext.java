@@ -1,0 +1,46 @@
+package fairboil.analysis.run;
+
+import fairboil.ingest.Study;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.quantity.Given;
+import fairboil.ingest.quantity.Quantity;
+import fairboil.ingest.sheet.Column;
+import fairboil.ingest.sheet.Run;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A run with what belongs to it.
+ *
+ * @param study its study
+ * @param references the reference conditions
+ * @param run the run
+ * @param findings where to tell of problems
+ */
+record RunContext(Study study, References references, Run run, Findings findings) {
+
+  <T> T setting(Column<T> setting) {
+    return study.settings().get(setting);
+  }
+
+  double held(Column<Quantity> setting) {
+    return setting(setting).value();
+  }
+
+  <T> Optional<Given<T>> cell(Column<T> column) {
+    return run.row().cell(column);
+  }
+
+  <T> Optional<T> value(Column<T> column) {
+    return run.row().value(column);
+  }
+
+  OptionalDouble number(Column<Quantity> column) {
+    Optional<Quantity> given = value(column);
+    return given.isPresent() ? OptionalDouble.of(given.get().value()) : OptionalDouble.empty();
+  }
+
+  Place place(Column<?> column) {
+    return run.row().place(column);
+  }
+}

@@ -1,0 +1,172 @@
+package fairboil.analysis.run;
+
+import fairboil.analysis.figure.Budget;
+import fairboil.analysis.figure.BudgetLine;
+import fairboil.analysis.figure.Figure;
+import fairboil.analysis.figure.Influence;
+import fairboil.analysis.trace.Trace;
+import fairboil.analysis.water.Water;
+import fairboil.ingest.choice.Role;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.quantity.Given;
+import fairboil.ingest.quantity.Quantity;
+import fairboil.ingest.sheet.RunsSheet;
+import fairboil.ingest.sheet.Settings;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The water of a run: how much was put on, how warm, and whether what was left can be true. */
+final class WaterFinder {
+
+  private static final double ROOT_12 = Math.sqrt(12);
+  private static final double ROOM_CELSIUS = 20;
+
+  /** Relative standard uncertainty of a volume from a jug: a judgement. */
+  private static final double JUG = 0.01;
+
+  /** Standard uncertainty of a thermometer in the water, K: a judgement. */
+  private static final double THERMOMETER = 0.5;
+
+  private static final double MOST_KILOGRAMS = 50;
+  private static final double START_SECONDS = 15;
+  private static final double ABOVE_BOILING_KELVINS = 2;
+
+  private final RunContext context;
+  private final PotFinder pots;
+
+  WaterFinder(RunContext context, PotFinder pots) {
+    this.context = context;
+    this.pots = pots;
+  }
+
+  /** Mass of the water put on, kg. */
+  Figure mass() {
+    Optional<Given<Quantity>> water = context.cell(RunsSheet.WATER);
+    Optional<Given<Quantity>> together = context.cell(RunsSheet.POT_WITH_WATER);
+    if (water.isPresent()) {
+      return checked(massOf(water.get()), water.get());
+    }
+    if (together.isEmpty()) {
+      return Figure.unknown("how much water was put on is not told");
+    }
+    OptionalDouble pot = pots.mass();
+    if (pot.isEmpty()) {
+      return Figure.unknown("pot and water were weighed together, and the pot's mass is not told");
+    }
+    double kilograms = together.get().value().value() - pot.getAsDouble();
+    Figure mass =
+        Budget.of(
+                BudgetLine.independent(
+                    Influence.WATER_MASS, Math.sqrt(2) * scale(together.get().value())))
+            .around(kilograms, Dimension.MASS);
+    return checked(mass, together.get());
+  }
+
+  private Figure massOf(Given<Quantity> cell) {
+    Quantity given = cell.value();
+    if (given.dimension() == Dimension.MASS) {
+      return Budget.of(BudgetLine.independent(Influence.WATER_MASS, scale(given)))
+          .around(given.value(), Dimension.MASS);
+    }
+    double celsius = context.number(RunsSheet.WATER_START).orElse(ROOM_CELSIUS);
+    double density =
+        Water.density(Math.max(Water.MIN_CELSIUS, Math.min(Water.MAX_CELSIUS, celsius)));
+    double step = Math.max(JUG * given.value(), given.resolution() / ROOT_12);
+    return Budget.of(BudgetLine.independent(Influence.WATER_MASS, Math.abs(density * step)))
+        .around(given.value() * density, Dimension.MASS);
+  }
+
+  private double scale(Quantity mass) {
+    return Math.hypot(context.held(Settings.SCALE_UNCERTAINTY), mass.resolution() / ROOT_12);
+  }
+
+  private Figure checked(Figure mass, Given<Quantity> cell) {
+    double kilograms = mass.orNaN();
+    if (kilograms > 0 && kilograms <= MOST_KILOGRAMS) {
+      checkLeft(kilograms);
+      return mass;
+    }
+    context
+        .findings()
+        .error(
+            cell.place(),
+            Findings.words("%s would make %.3f kg of water", cell.written(), kilograms),
+            "check the number and its unit, and the mass of the pot");
+    return Figure.unknown("the mass of water told is not possible");
+  }
+
+  private void checkLeft(double putOn) {
+    Optional<Given<Quantity>> left = context.cell(RunsSheet.WATER_LEFT);
+    if (left.isPresent()) {
+      complainIfMore(massOf(left.get()).orNaN(), putOn, left.get());
+    }
+    Optional<Given<Quantity>> before = context.cell(RunsSheet.POT_WITH_WATER);
+    Optional<Given<Quantity>> after = context.cell(RunsSheet.POT_WITH_WATER_AFTER);
+    if (before.isPresent() && after.isPresent()) {
+      complainIfMore(after.get().value().value(), before.get().value().value(), after.get());
+    }
+  }
+
+  private void complainIfMore(double after, double before, Given<Quantity> cell) {
+    double slack = 3 * context.held(Settings.SCALE_UNCERTAINTY);
+    if (after < 0) {
+      context
+          .findings()
+          .error(cell.place(), "a mass below nothing: " + cell.written(), "check the number");
+    } else if (after > before + slack) {
+      context
+          .findings()
+          .error(
+              cell.place(),
+              Findings.words("more was left than was put on: %.3f kg of %.3f kg", after, before),
+              "check both weighings and their units");
+    }
+  }
+
+  /** Temperature of the water at the start, °C: as told, else as its channel shows it. */
+  Figure start(PreparedLog log, Timeline timeline, Figure boilingPoint) {
+    Optional<Given<Quantity>> cell = context.cell(RunsSheet.WATER_START);
+    return cell.isPresent() ? told(cell.get(), boilingPoint) : shown(log, timeline);
+  }
+
+  private Figure told(Given<Quantity> cell, Figure boilingPoint) {
+    double celsius = cell.value().value();
+    double highest =
+        boilingPoint.isKnown() ? boilingPoint.orNaN() + ABOVE_BOILING_KELVINS : Water.MAX_CELSIUS;
+    if (celsius < -1 || celsius > Math.min(highest, Water.MAX_CELSIUS)) {
+      complainOfStart(cell.place(), cell.written(), celsius);
+      return Figure.unknown("the temperature of the water at the start is not possible");
+    }
+    double u = Math.hypot(THERMOMETER, cell.value().resolution() / ROOT_12);
+    return Budget.of(BudgetLine.independent(Influence.WATER_START, u))
+        .around(celsius, Dimension.TEMPERATURE);
+  }
+
+  private void complainOfStart(Place place, String written, double celsius) {
+    String problem =
+        celsius < 0
+            ? "water does not start at " + written + ": it would be ice"
+            : "water does not start at " + written + ": it would have boiled";
+    context.findings().error(place, problem, "check the number and its unit");
+  }
+
+  private static Figure shown(PreparedLog log, Timeline timeline) {
+    Optional<PreparedChannel> water = log.channel(Role.WATER);
+    OptionalDouble from = timeline.boilTimeStart();
+    if (water.isEmpty() || from.isEmpty()) {
+      return Figure.unknown("the temperature of the water at the start is not told");
+    }
+    Trace first =
+        water.get().trace().between(from.getAsDouble(), from.getAsDouble() + START_SECONDS);
+    double celsius = first.median();
+    if (!(celsius >= Water.MIN_CELSIUS && celsius <= Water.MAX_CELSIUS)) {
+      return Figure.unknown(
+          "the temperature of the water at the start is not told, nor in the log");
+    }
+    Probe probe = water.get().probe();
+    return Budget.of(
+            BudgetLine.shared(Influence.WATER_START, probe.tolerance(celsius), probe.key()))
+        .around(celsius, Dimension.TEMPERATURE);
+  }
+}

@@ -1,0 +1,125 @@
+package fairboil.analysis.run;
+
+import fairboil.analysis.figure.Budget;
+import fairboil.analysis.figure.BudgetLine;
+import fairboil.analysis.figure.Figure;
+import fairboil.analysis.figure.Influence;
+import fairboil.analysis.trace.Boil;
+import fairboil.analysis.trace.BoilFinder;
+import fairboil.analysis.trace.BoilSearch;
+import fairboil.analysis.trace.Peak;
+import fairboil.analysis.trace.PeakFinder;
+import fairboil.ingest.choice.Event;
+import fairboil.ingest.choice.Role;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.Settings;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the water channel shows of the boil.
+ *
+ * @param boil the boil, or why there is none
+ * @param hottest the hottest held water, °C
+ * @param probe the probe in the water, if there is one
+ * @param levelUncertainty standard uncertainty of a plateau less the boiling point, K
+ */
+record WaterShown(Boil boil, Figure hottest, Optional<Probe> probe, double levelUncertainty) {
+
+  /** Standard uncertainty from where in the pot the probe sat, K: a judgement. */
+  private static final double POSITION = 0.5;
+
+  static WaterShown of(
+      RunContext context, PreparedLog log, Timeline timeline, Figure boilingPoint) {
+    Optional<PreparedChannel> water = log.channel(Role.WATER);
+    if (water.isEmpty()) {
+      String reason = log.time().isEmpty() ? "the run has no log" : "the log has no water column";
+      return new WaterShown(
+          new Boil.NotSeen(reason), Figure.unknown(reason), Optional.empty(), POSITION);
+    }
+    Probe probe = water.get().probe();
+    double from = timeline.boilTimeStart().orElse(Double.NEGATIVE_INFINITY);
+    double to = timeline.at(Event.POT_OFF).orElse(Double.POSITIVE_INFINITY);
+    double u = levelUncertainty(probe, boilingPoint);
+    BoilSearch search =
+        new BoilSearch(from, to, level(boilingPoint), u, probe.lag().orElse(0), probe.resolution());
+    Peak hottest = PeakFinder.find(water.get().trace(), from, to, context.held(Settings.PEAK_HOLD));
+    return new WaterShown(
+        BoilFinder.find(water.get().trace(), search),
+        hottest(hottest, probe),
+        Optional.of(probe),
+        u);
+  }
+
+  private static OptionalDouble level(Figure boilingPoint) {
+    return boilingPoint.isKnown()
+        ? OptionalDouble.of(boilingPoint.orNaN())
+        : OptionalDouble.empty();
+  }
+
+  private static double levelUncertainty(Probe probe, Figure boilingPoint) {
+    double celsius = boilingPoint.isKnown() ? boilingPoint.orNaN() : 100;
+    double ofSensor = Math.hypot(probe.tolerance(celsius), POSITION);
+    return Math.hypot(ofSensor, boilingPoint.budget().combined());
+  }
+
+  private static Figure hottest(Peak peak, Probe probe) {
+    if (peak instanceof Peak.Held held) {
+      return Budget.of(
+              BudgetLine.independent(Influence.NOISE, held.noise()),
+              BudgetLine.independent(Influence.PEAK_BIAS, held.biasUncertainty()),
+              probe.resolutionLine(),
+              probe.toleranceLine(held.celsius()))
+          .around(held.celsius(), Dimension.TEMPERATURE);
+    }
+    return Figure.unknown(((Peak.None) peak).reason());
+  }
+
+  Optional<Boil.Seen> seen() {
+    return boil instanceof Boil.Seen seen ? Optional.of(seen) : Optional.empty();
+  }
+
+  /** Why the log shows no boil; empty if it does. */
+  Optional<String> whyNot() {
+    return boil instanceof Boil.NotSeen not ? Optional.of(not.reason()) : Optional.empty();
+  }
+
+  /** Mean of the boiling plateau, °C. */
+  Figure plateau() {
+    if (!(boil instanceof Boil.Seen seen)) {
+      return Figure.unknown(whyNot().orElseThrow());
+    }
+    Probe sensor = probe.orElseThrow();
+    return Budget.of(
+            BudgetLine.independent(Influence.NOISE, seen.level() * seen.heatingRate()),
+            sensor.resolutionLine(),
+            sensor.toleranceLine(seen.plateau()))
+        .around(seen.plateau(), Dimension.TEMPERATURE);
+  }
+
+  /** Plateau less boiling point, K. */
+  Figure plateauOffset(Figure boilingPoint) {
+    Figure plateau = plateau();
+    if (!plateau.isKnown() || !boilingPoint.isKnown()) {
+      return plateau.isKnown() ? boilingPoint : plateau;
+    }
+    return plateau
+        .budget()
+        .and(boilingPoint.budget())
+        .and(BudgetLine.independent(Influence.PLACEMENT, POSITION))
+        .around(plateau.orNaN() - boilingPoint.orNaN(), Dimension.TEMPERATURE_DIFFERENCE);
+  }
+
+  /** For a chart. */
+  Optional<Plateau> sketch() {
+    return seen()
+        .map(
+            seen ->
+                new Plateau(
+                    seen.lineFrom(),
+                    seen.lineFromCelsius(),
+                    seen.at(),
+                    seen.plateauTo(),
+                    seen.plateau()));
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * What is known of temperature sensors by their type and class. Knows nothing of runs.
+ *
+ * <p>{@link fairboil.analysis.sensor.SensorType} and {@link
+ * fairboil.analysis.sensor.ToleranceClass} are read from what people write; {@link
+ * fairboil.analysis.sensor.Tolerance} tells how far a new sensor may be off.
+ */
+package fairboil.analysis.sensor;

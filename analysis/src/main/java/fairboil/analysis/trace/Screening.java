@@ -1,0 +1,230 @@
+package fairboil.analysis.trace;
+
+import fairboil.ingest.finding.Ledger;
+import fairboil.ingest.log.Channel;
+import fairboil.ingest.log.TimeAxis;
+import fairboil.ingest.quantity.Unit;
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * From the readings of a channel to a clean trace: what needs the neighbours of a reading.
+ *
+ * <p>Zeros amid far warmer readings are failed reads. Lone spikes are set aside by the rule of
+ * Hampel (F. R. Hampel, J. Amer. Statist. Assoc. 69 (1974) 383) over five readings: a reading is
+ * lone if it stands off their median by more than six times both the local and the usual scatter,
+ * with its neighbours not standing off with it. Two readings in a row may still be a spike where
+ * readings are at most a second apart; a real peak that lasts five seconds is kept.
+ */
+public final class Screening {
+
+  private static final int REACH = 2;
+  private static final double SCATTERS = 6;
+  private static final double LEAST_SPIKE_KELVINS = 2;
+  private static final double ZERO_STANDS_OFF_KELVINS = 20;
+  private static final double PAIRS_MAY_BE_SPIKES_BELOW_SECONDS = 1.01;
+
+  private final double[] raw;
+  private final double[] clean;
+  private final double interval;
+  private final double resolution;
+  private int zeros;
+  private int spikes;
+
+  private Screening(double[] raw, double interval, double resolution) {
+    this.raw = raw;
+    this.clean = raw.clone();
+    this.interval = interval;
+    this.resolution = resolution;
+  }
+
+  /**
+   * What came of screening a channel.
+   *
+   * @param trace its clean trace, °C, before any correction is added
+   * @param samples readings = used + fault + spike + gap
+   * @param zeros how many of the faults were zeros amid warm readings
+   */
+  public record Screened(Trace trace, Ledger<SampleFate> samples, int zeros) {}
+
+  /** Screens a channel of temperatures. */
+  public static Screened screen(TimeAxis time, Channel channel) {
+    double zeroAsWritten = channel.unit().toHeld(0, channel.unit().dimension());
+    return screen(time, channel, channel.values().asDoubleArray(), zeroAsWritten);
+  }
+
+  /**
+   * Screens a channel whose readings were converted to temperatures.
+   *
+   * @param celsius the readings in °C, NaN where missing
+   */
+  public static Screened screenConverted(TimeAxis time, Channel channel, double[] celsius) {
+    return screen(time, channel, celsius.clone(), Double.NaN);
+  }
+
+  private static Screened screen(
+      TimeAxis time, Channel channel, double[] celsius, double zeroAsWritten) {
+    int missing = withoutInfinite(celsius);
+    Screening screening = new Screening(celsius, time.interval(), resolution(channel));
+    screening.setAsideZeros(zeroAsWritten);
+    screening.setAsideSpikes();
+    Trace trace = Trace.of(time.seconds().asDoubleArray(), screening.clean, time.interval());
+    return new Screened(trace, screening.ledger(channel, missing), screening.zeros);
+  }
+
+  private static double resolution(Channel channel) {
+    return channel.unit() == Unit.CELSIUS
+            || channel.unit() == Unit.FAHRENHEIT
+            || channel.unit() == Unit.KELVIN
+        ? channel.resolution()
+        : 0;
+  }
+
+  private static int withoutInfinite(double[] celsius) {
+    int missing = 0;
+    for (int i = 0; i < celsius.length; i++) {
+      if (!Double.isFinite(celsius[i])) {
+        celsius[i] = Double.NaN;
+        missing++;
+      }
+    }
+    return missing;
+  }
+
+  private Ledger<SampleFate> ledger(Channel channel, int missing) {
+    int faults = Math.min(channel.faults(), missing);
+    Map<SampleFate, Long> aside = new EnumMap<>(SampleFate.class);
+    aside.put(SampleFate.FAULT, (long) faults + zeros);
+    aside.put(SampleFate.GAP, (long) missing - faults);
+    aside.put(SampleFate.SPIKE, (long) spikes);
+    return new Ledger<>(raw.length, (long) raw.length - missing - zeros - spikes, aside);
+  }
+
+  private void setAsideZeros(double zero) {
+    if (Double.isNaN(zero)) {
+      return;
+    }
+    double before = Double.NaN;
+    int i = 0;
+    while (i < raw.length) {
+      if (raw[i] != zero) {
+        before = Double.isNaN(raw[i]) ? before : raw[i];
+        i++;
+        continue;
+      }
+      int end = i;
+      while (end < raw.length && (raw[end] == zero || Double.isNaN(raw[end]))) {
+        end++;
+      }
+      double after = end < raw.length ? raw[end] : Double.NaN;
+      if (standsOff(zero, before) && standsOff(zero, after)) {
+        setAsideZeros(i, end);
+      }
+      i = end;
+    }
+  }
+
+  private static boolean standsOff(double zero, double neighbour) {
+    return Math.abs(neighbour - zero) > ZERO_STANDS_OFF_KELVINS;
+  }
+
+  private void setAsideZeros(int from, int end) {
+    for (int i = from; i < end; i++) {
+      if (!Double.isNaN(raw[i])) {
+        clean[i] = Double.NaN;
+        zeros++;
+      }
+    }
+  }
+
+  private void setAsideSpikes() {
+    Compact present = new Compact(clean);
+    double[] deviations = deviationsFromMedian(present.values, present.count);
+    double usual = Robust.scale(deviations.clone(), present.count);
+    double least = Math.max(LEAST_SPIKE_KELVINS, 3 * resolution);
+    double limit = Math.max(least, SCATTERS * usual);
+    int i = 0;
+    while (i < present.count) {
+      int end = i;
+      while (end < present.count && isOff(present, deviations, end, limit)) {
+        end++;
+      }
+      if (end > i && end - i <= longestSpike()) {
+        for (int k = i; k < end; k++) {
+          clean[present.indices[k]] = Double.NaN;
+          spikes++;
+        }
+      }
+      i = Math.max(end, i + 1);
+    }
+  }
+
+  private int longestSpike() {
+    return interval > 0 && interval < PAIRS_MAY_BE_SPIKES_BELOW_SECONDS ? 2 : 1;
+  }
+
+  private static boolean isOff(Compact present, double[] deviations, int i, double limit) {
+    double off = Math.abs(deviations[i]);
+    return off > limit && off > SCATTERS * localScatter(present, i);
+  }
+
+  private static double localScatter(Compact present, int i) {
+    double[] window = new double[2 * REACH + 1];
+    int count = window(present.values, present.count, i, window);
+    double median = Robust.median(window, count);
+    for (int k = 0; k < count; k++) {
+      window[k] -= median;
+    }
+    return Robust.scale(window, count);
+  }
+
+  private static double[] deviationsFromMedian(double[] values, int count) {
+    double[] window = new double[2 * REACH + 1];
+    double[] deviations = new double[count];
+    for (int i = 0; i < count; i++) {
+      int size = window(values, count, i, window);
+      deviations[i] = size < 3 ? 0 : values[i] - middle(window, size);
+    }
+    return deviations;
+  }
+
+  private static int window(double[] values, int count, int i, double[] window) {
+    int from = Math.max(0, i - REACH);
+    int end = Math.min(count, i + REACH + 1);
+    System.arraycopy(values, from, window, 0, end - from);
+    return end - from;
+  }
+
+  /** The median of a few values, which are sorted. */
+  private static double middle(double[] few, int count) {
+    for (int i = 1; i < count; i++) {
+      double value = few[i];
+      int k = i;
+      while (k > 0 && few[k - 1] > value) {
+        few[k] = few[k - 1];
+        k--;
+      }
+      few[k] = value;
+    }
+    return count % 2 == 1 ? few[count / 2] : (few[count / 2 - 1] + few[count / 2]) / 2;
+  }
+
+  /** The readings that are there, with their place among all readings. */
+  private static final class Compact {
+
+    private final double[] values;
+    private final int[] indices;
+    private int count;
+
+    Compact(double[] readings) {
+      values = new double[readings.length];
+      indices = new int[readings.length];
+      for (int i = 0; i < readings.length; i++) {
+        if (!Double.isNaN(readings[i])) {
+          values[count] = readings[i];
+          indices[count++] = i;
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,217 @@
+package fairboil.reports.chart;
+
+import fairboil.analysis.Results;
+import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.group.BuildResult;
+import fairboil.analysis.layout.RingResult;
+import fairboil.analysis.measure.Measure;
+import fairboil.analysis.run.RunResult;
+import fairboil.ingest.choice.Surface;
+import fairboil.ingest.sheet.Key;
+import fairboil.reports.words.Captions;
+import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.Display;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+
+/**
+ * All pictures of a report: of the study first (hole effects, builds side by side, ring maps), then
+ * the trace of each run that has one. Same results, same pictures, in the same order, however many
+ * threads draw them.
+ */
+public final class ChartBook {
+
+  private static final List<Measure> SIDE_BY_SIDE =
+      List.of(Measure.NORMALISED_PEAK, Measure.NORMALISED_BOIL_TIME, Measure.BOIL_TIME);
+  private static final int BUILDS_A_SHEET = 40;
+  private static final int MAPS_A_SHEET = 30;
+
+  private final Results results;
+  private final Display display;
+  private final Captions captions;
+  private final DesignStyles styles;
+  private final List<Plan> plans;
+  private final List<String> names;
+
+  private ChartBook(Results results, Display display) {
+    this.results = results;
+    this.display = display;
+    this.captions = Captions.in(display, results.confidence());
+    this.styles = DesignStyles.of(results.builds().stream().map(BuildResult::build).toList());
+    this.plans = plans();
+    this.names = Slugs.of(plans.stream().map(Plan::name).toList());
+  }
+
+  /** The pictures of those results, with numbers as {@code display} shows them. */
+  public static ChartBook of(Results results, Display display) {
+    return new ChartBook(results, display);
+  }
+
+  /** Takes finished pictures one by one. */
+  @FunctionalInterface
+  public interface Taker {
+
+    /** Takes the next picture. */
+    void take(Picture picture) throws IOException;
+  }
+
+  /** A picture that can be drawn: what it is of, and how its sheet is made. */
+  private record Plan(Picture.Kind kind, String subject, String name, Maker maker) {}
+
+  /** Makes a sheet with its caption. */
+  private interface Maker {
+    Drawn make();
+  }
+
+  private record Drawn(Sheet sheet, Caption caption) {}
+
+  /** How many pictures there are. */
+  public int size() {
+    return plans.size();
+  }
+
+  /** The names of all pictures, in their order: safe for files, no two alike ignoring case. */
+  public List<String> names() {
+    return names;
+  }
+
+  /**
+   * Draws all pictures on as many threads and hands them over one by one in their order, on the
+   * calling thread. Only a few pictures are held at any time.
+   *
+   * @throws IOException if {@code taker} throws it
+   */
+  public void draw(Painter painter, int threads, Taker taker) throws IOException {
+    List<Supplier<Picture>> tasks = new ArrayList<>();
+    for (int i = 0; i < plans.size(); i++) {
+      int index = i;
+      tasks.add(() -> picture(index, painter));
+    }
+    InOrder.run(tasks, threads, taker::take);
+  }
+
+  private Picture picture(int index, Painter painter) {
+    Plan plan = plans.get(index);
+    Drawn drawn = plan.maker().make();
+    return new Picture(
+        plan.kind(),
+        plan.subject(),
+        names.get(index),
+        painter.png(drawn.sheet()),
+        drawn.sheet().width(),
+        drawn.sheet().height(),
+        drawn.caption().alternative(),
+        drawn.caption().text());
+  }
+
+  private List<Plan> plans() {
+    List<Plan> all = new ArrayList<>();
+    results.holeEffects().stream()
+        .filter(effect -> !effect.points().isEmpty())
+        .forEach(effect -> all.add(holeEffect(effect)));
+    SIDE_BY_SIDE.forEach(measure -> all.addAll(builds(measure)));
+    rings().values().forEach(maps -> all.addAll(ringMaps(maps)));
+    results.runs().stream().filter(RunChart::canDraw).forEach(run -> all.add(run(run)));
+    return List.copyOf(all);
+  }
+
+  private Plan holeEffect(HoleEffect effect) {
+    String name = "hole-effect " + effect.ring() + " " + effect.response().label();
+    return new Plan(
+        Picture.Kind.HOLE_EFFECT,
+        effect.response().label(),
+        name,
+        () -> {
+          Caption caption = captions.holeEffect(effect);
+          return new Drawn(
+              new HoleEffectChart(effect, styles, display, results.confidence()).sheet(caption),
+              caption);
+        });
+  }
+
+  private List<Plan> builds(Measure measure) {
+    Map<Key, double[]> burns = new LinkedHashMap<>();
+    List<BuildResult> shown = new ArrayList<>();
+    for (BuildResult build : results.builds()) {
+      double[] values = BuildsChart.burns(measure, build.build().key(), results.runs());
+      burns.put(build.build().key(), values);
+      if (build.runs() > 0) {
+        shown.add(build);
+      }
+    }
+    boolean known = burns.values().stream().anyMatch(values -> values.length > 0);
+    List<Plan> plans = new ArrayList<>();
+    for (int from = 0; known && from < shown.size(); from += BUILDS_A_SHEET) {
+      List<BuildResult> some = shown.subList(from, Math.min(shown.size(), from + BUILDS_A_SHEET));
+      plans.add(
+          new Plan(
+              Picture.Kind.BUILDS,
+              measure.label(),
+              "builds " + measure.label(),
+              () -> buildsSheet(measure, some, burns)));
+    }
+    return plans;
+  }
+
+  private Drawn buildsSheet(Measure measure, List<BuildResult> some, Map<Key, double[]> burns) {
+    int runs = some.stream().mapToInt(build -> burns.get(build.build().key()).length).sum();
+    Caption caption = captions.builds(measure, some, runs);
+    BuildsChart chart =
+        new BuildsChart(
+            measure,
+            some,
+            burns,
+            results.builds(),
+            styles,
+            captions,
+            display,
+            results.confidence());
+    return new Drawn(chart.sheet(caption), caption);
+  }
+
+  private Map<Ring, List<RingResult>> rings() {
+    Map<Ring, List<RingResult>> rings = new LinkedHashMap<>();
+    for (RingResult map : results.rings()) {
+      if (!map.holes().isEmpty()) {
+        rings
+            .computeIfAbsent(new Ring(map.ring(), map.surface()), ring -> new ArrayList<>())
+            .add(map);
+      }
+    }
+    return rings;
+  }
+
+  private record Ring(String name, Surface surface) {}
+
+  private List<Plan> ringMaps(List<RingResult> maps) {
+    List<Plan> plans = new ArrayList<>();
+    for (int from = 0; from < maps.size(); from += MAPS_A_SHEET) {
+      List<RingResult> some = maps.subList(from, Math.min(maps.size(), from + MAPS_A_SHEET));
+      String ring = maps.get(0).ring();
+      plans.add(new Plan(Picture.Kind.RING_MAPS, ring, "ring " + ring, () -> ringSheet(some)));
+    }
+    return plans;
+  }
+
+  private Drawn ringSheet(List<RingResult> some) {
+    RingMaps chart = new RingMaps(some, results.study(), styles, captions, display);
+    Caption caption = captions.ringMaps(some, chart.times());
+    return new Drawn(chart.sheet(caption), caption);
+  }
+
+  private Plan run(RunResult run) {
+    String name = run.run().key().name();
+    return new Plan(
+        Picture.Kind.RUN,
+        name,
+        "run " + name,
+        () -> {
+          Caption caption = captions.run(run);
+          return new Drawn(new RunChart(run, display).sheet(caption), caption);
+        });
+  }
+}

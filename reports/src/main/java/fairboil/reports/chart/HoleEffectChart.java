@@ -1,0 +1,149 @@
+package fairboil.reports.chart;
+
+import fairboil.analysis.effect.BuildPoint;
+import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.effect.HoleEffect.BandPoint;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.reports.chart.DesignStyles.Style;
+import fairboil.reports.chart.Mark.Fill;
+import fairboil.reports.chart.Mark.Need;
+import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.Display;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+
+/** A response against hole error: the band, the line, each build and each of its burns. */
+final class HoleEffectChart {
+
+  private static final int HEIGHT = 560;
+  private static final double BURN = 7;
+  private static final double MEAN = 13;
+
+  private final HoleEffect effect;
+  private final DesignStyles styles;
+  private final Shown across;
+  private final Shown up;
+  private final String confidence;
+
+  HoleEffectChart(HoleEffect effect, DesignStyles styles, Display display, double confidence) {
+    this.effect = effect;
+    this.styles = styles;
+    this.across = new Shown(display, Dimension.LENGTH);
+    this.up = new Shown(display, effect.response().dimension());
+    this.confidence = Display.percent(confidence);
+  }
+
+  Sheet sheet(Caption caption) {
+    int top = Sheet.headerHeight(true) + 22;
+    Axis x = xAxis();
+    Axis y = yAxis();
+    Panel panel =
+        new Panel(
+            new Box(14, top, Sheet.WIDTH - 28, HEIGHT - top - 8), y.title(), "", x, y, 0, marks(y));
+    return new Sheet(
+        caption.title(), caption.subtitle(), key(), List.of(panel), Sheet.WIDTH, HEIGHT, 2);
+  }
+
+  private Axis xAxis() {
+    return Range.of(effect.points().stream().mapToDouble(point -> across.of(point.holeError())))
+        .axisFromZero(
+            across.title("RMS hole error of ring " + effect.ring()), across.ticks(), 0.07);
+  }
+
+  private Axis yAxis() {
+    Range burns =
+        Range.of(
+            effect.points().stream()
+                .flatMapToDouble(point -> Arrays.stream(point.burns()))
+                .map(up::of));
+    DoubleStream band =
+        effect.band().stream()
+            .flatMapToDouble(at -> DoubleStream.of(at.interval().low(), at.interval().high()))
+            .map(up::of);
+    return Range.stretched(burns, band, 0.3)
+        .axis(up.title(effect.response().label()), up.ticks(), 0.06);
+  }
+
+  private List<KeyEntry> key() {
+    List<KeyEntry> key = new ArrayList<>(styles.key(designs()));
+    key.add(new KeyEntry.Symbol(Glyph.CIRCLE, Hue.GREY, Fill.FAINT, BURN, "one burn"));
+    if (!effect.band().isEmpty()) {
+      key.add(new KeyEntry.Stroke(Hue.BLACK, Dash.SOLID, 2, "fitted to the builds"));
+      key.add(new KeyEntry.Area(Hue.PALE, confidence + " interval of the line"));
+    }
+    return key;
+  }
+
+  private List<Optional<String>> designs() {
+    return effect.points().stream().map(BuildPoint::design).distinct().toList();
+  }
+
+  private List<Mark> marks(Axis y) {
+    List<Mark> marks = new ArrayList<>();
+    if (!effect.band().isEmpty()) {
+      marks.add(new Mark.Band(outline(y), Hue.PALE));
+      marks.add(new Mark.Line(line(), Hue.BLACK, Dash.SOLID, 2));
+    }
+    for (Optional<String> design : designs()) {
+      addDesign(marks, design);
+    }
+    return marks;
+  }
+
+  private Points outline(Axis y) {
+    List<Spot> outline = new ArrayList<>();
+    for (BandPoint at : effect.band()) {
+      outline.add(spot(at.holeError(), y.clamp(up.of(at.interval().high()))));
+    }
+    for (int i = effect.band().size() - 1; i >= 0; i--) {
+      BandPoint at = effect.band().get(i);
+      outline.add(spot(at.holeError(), y.clamp(up.of(at.interval().low()))));
+    }
+    return Points.of(outline);
+  }
+
+  private Points line() {
+    return Points.of(
+        effect.band().stream().map(at -> spot(at.holeError(), up.of(at.fitted()))).toList());
+  }
+
+  private void addDesign(List<Mark> marks, Optional<String> design) {
+    Style style = styles.of(design);
+    List<BuildPoint> builds =
+        effect.points().stream().filter(point -> point.design().equals(design)).toList();
+    marks.add(new Mark.Dots(burns(builds), style.hue(), style.glyph(), Fill.FAINT, BURN));
+    marks.add(new Mark.Dots(means(builds), style.hue(), style.glyph(), style.fill(), MEAN));
+    for (BuildPoint build : builds) {
+      marks.add(
+          new Mark.Label(
+              List.of(spot(build.holeError(), up.of(build.mean()))),
+              build.build().name(),
+              style.hue(),
+              Weight.BOLD,
+              Need.IF_ROOM));
+    }
+  }
+
+  private Points burns(List<BuildPoint> builds) {
+    return Points.of(
+        builds.stream()
+            .flatMap(
+                build ->
+                    Arrays.stream(build.burns())
+                        .mapToObj(burn -> spot(build.holeError(), up.of(burn))))
+            .toList());
+  }
+
+  private Points means(List<BuildPoint> builds) {
+    return Points.of(
+        builds.stream().map(build -> spot(build.holeError(), up.of(build.mean()))).toList());
+  }
+
+  private Spot spot(double holeError, double y) {
+    return new Spot(across.of(holeError), y);
+  }
+}

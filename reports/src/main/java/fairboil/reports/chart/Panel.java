@@ -1,0 +1,29 @@
+package fairboil.reports.chart;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One pair of axes and what is drawn between them.
+ *
+ * @param box the part of the sheet it takes, with the figures along its axes
+ * @param heading words above its upper left corner, bold; may be empty
+ * @param note words after the heading, plain; may be empty
+ * @param x the axis along
+ * @param y the axis up
+ * @param lanes how many lines of words for {@link Mark.Moment} there is room for above it
+ * @param marks what is drawn, the first at the bottom
+ */
+public record Panel(
+    Box box, String heading, String note, Axis x, Axis y, int lanes, List<Mark> marks) {
+
+  /** Copies the marks. */
+  public Panel {
+    Objects.requireNonNull(box, "box");
+    Objects.requireNonNull(heading, "heading");
+    Objects.requireNonNull(note, "note");
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(y, "y");
+    marks = List.copyOf(marks);
+  }
+}

@@ -1,0 +1,260 @@
+package fairboil.reports.chart;
+
+import fairboil.analysis.run.Plateau;
+import fairboil.analysis.run.RunResult;
+import fairboil.analysis.run.TimedEvent;
+import fairboil.analysis.trace.Curve;
+import fairboil.ingest.choice.Role;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.reports.chart.Mark.Fill;
+import fairboil.reports.chart.Mark.Need;
+import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.Display;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+
+/** The trace of one run: the flame above, water and air below, over one time axis. */
+final class RunChart {
+
+  private static final int HEIGHT = 500;
+  private static final int TOP = 56;
+  private static final int LANES = 3;
+  private static final int LANE = 16;
+  private static final int HEADING = 20;
+  private static final int LEFT = 14;
+  private static final int WIDTH = Sheet.WIDTH - LEFT - 14;
+  private static final int TIME_AXIS = 44;
+
+  private final RunResult run;
+  private final Display display;
+  private final Shown degrees;
+  private final Axis time;
+  private final List<Curve> flame;
+  private final List<Curve> below;
+
+  RunChart(RunResult run, Display display) {
+    this.run = run;
+    this.display = display;
+    this.degrees = new Shown(display, Dimension.TEMPERATURE);
+    this.flame = curves(run, Role.FLAME).toList();
+    this.below = Stream.concat(curves(run, Role.WATER), curves(run, Role.AMBIENT)).toList();
+    this.time = time();
+  }
+
+  /** Whether the run has a trace to draw. */
+  static boolean canDraw(RunResult run) {
+    return Stream.of(Role.FLAME, Role.WATER, Role.AMBIENT)
+        .anyMatch(role -> curves(run, role).findAny().isPresent());
+  }
+
+  private static Stream<Curve> curves(RunResult run, Role role) {
+    return run.sketch().curves().stream()
+        .filter(curve -> curve.role() == role)
+        .filter(curve -> Arrays.stream(curve.celsius()).anyMatch(Double::isFinite));
+  }
+
+  private Axis time() {
+    DoubleStream times =
+        DoubleStream.concat(
+            Stream.concat(flame.stream(), below.stream())
+                .flatMapToDouble(curve -> Arrays.stream(curve.seconds())),
+            run.timeline().events().stream().mapToDouble(TimedEvent::seconds));
+    Range range = Range.of(times.map(RunChart::minutes));
+    return range.axis("minutes from the start of the log", Axis.Ticks.NUMBERS, 0.008);
+  }
+
+  private static double minutes(double seconds) {
+    return seconds / 60;
+  }
+
+  Sheet sheet(Caption caption) {
+    List<Panel> panels = new ArrayList<>();
+    int top = TOP + LANES * LANE + HEADING;
+    int space = HEIGHT - top - TIME_AXIS - 6;
+    if (flame.isEmpty() || below.isEmpty()) {
+      Box box = new Box(LEFT, top, WIDTH, space + TIME_AXIS);
+      panels.add(flame.isEmpty() ? water(box, LANES) : flame(box, time));
+    } else {
+      int upper = (space - HEADING) * 3 / 5;
+      int lowerTop = top + upper + HEADING;
+      panels.add(flame(new Box(LEFT, top, WIDTH, upper), time.bare()));
+      panels.add(water(new Box(LEFT, lowerTop, WIDTH, HEIGHT - 6 - lowerTop), 0));
+    }
+    return new Sheet(
+        caption.title(), caption.subtitle(), List.of(), panels, Sheet.WIDTH, HEIGHT, 1);
+  }
+
+  private Panel flame(Box box, Axis timeAxis) {
+    List<Mark> marks = new ArrayList<>(moments(LANES));
+    addCurves(marks, flame, Hue.VERMILION, Dash.SOLID, 1.3);
+    peak().ifPresent(peak -> addPeak(marks, peak));
+    Axis y = temperature("flame", flame, DoubleStream.empty());
+    return new Panel(box, y.title(), "", timeAxis, y, LANES, marks);
+  }
+
+  private Optional<Spot> peak() {
+    return run.flame()
+        .peak()
+        .ifKnown()
+        .flatMap(
+            peak ->
+                run.flame()
+                    .peakAt()
+                    .ifKnown()
+                    .map(at -> new Spot(minutes(at.value()), degrees.of(peak.value()))));
+  }
+
+  private void addPeak(List<Mark> marks, Spot peak) {
+    marks.add(new Mark.Dots(Points.of(peak), Hue.BLACK, Glyph.DIAMOND, Fill.HOLLOW, 11));
+    run.flame()
+        .peak()
+        .ifKnown()
+        .ifPresent(
+            known ->
+                marks.add(
+                    new Mark.Label(
+                        List.of(peak),
+                        "peak "
+                            + display.value(
+                                known.value(), known.standardUncertainty(), known.dimension()),
+                        Hue.BLACK,
+                        Weight.BOLD,
+                        Need.ALWAYS)));
+  }
+
+  private Panel water(Box box, int lanes) {
+    List<Mark> marks = new ArrayList<>(moments(lanes));
+    boilingPoint().ifPresent(at -> addBoilingPoint(marks, at));
+    addCurves(marks, with(Role.AMBIENT), Hue.GREEN, Dash.DASHED, 1.6);
+    addCurves(marks, with(Role.WATER), Hue.BLUE, Dash.SOLID, 2);
+    run.sketch().plateau().ifPresent(plateau -> addPlateau(marks, plateau));
+    Axis y =
+        temperature(heading(), below, boilingPoint().stream().mapToDouble(Double::doubleValue));
+    return new Panel(box, y.title(), "", time, y, lanes, marks);
+  }
+
+  private String heading() {
+    boolean water = !with(Role.WATER).isEmpty();
+    boolean air = !with(Role.AMBIENT).isEmpty();
+    return water && air ? "water and air" : water ? "water" : "air";
+  }
+
+  private List<Curve> with(Role role) {
+    return below.stream().filter(curve -> curve.role() == role).toList();
+  }
+
+  private Optional<Double> boilingPoint() {
+    return with(Role.WATER).isEmpty()
+        ? Optional.empty()
+        : run.conditions().boilingPoint().ifKnown().map(point -> degrees.of(point.value()));
+  }
+
+  private void addBoilingPoint(List<Mark> marks, double at) {
+    Points line = Points.of(new Spot(time.from(), at), new Spot(time.to(), at));
+    marks.add(new Mark.Line(line, Hue.GREY, Dash.DOTTED, 1.2));
+    double shown = run.conditions().boilingPoint().orNaN();
+    marks.add(
+        new Mark.Label(
+            spread(at),
+            "boiling point " + display.value(shown, 0.5, Dimension.TEMPERATURE),
+            Hue.GREY,
+            Weight.PLAIN,
+            Need.IF_ROOM));
+  }
+
+  /** Places all along the time axis, those at the right first. */
+  private List<Spot> spread(double y) {
+    List<Spot> spots = new ArrayList<>();
+    for (int i = 18; i >= 1; i--) {
+      spots.add(new Spot(time.from() + time.length() * i / 20, y));
+    }
+    return spots;
+  }
+
+  /** The line through the last kelvins before the boil, and the plateau that it meets. */
+  private void addPlateau(List<Mark> marks, Plateau plateau) {
+    double boil = minutes(plateau.boilAt());
+    double level = degrees.of(plateau.celsius());
+    Spot from = new Spot(minutes(plateau.lineFrom()), degrees.of(plateau.lineFromCelsius()));
+    Spot meeting = new Spot(boil, level);
+    Spot to = new Spot(minutes(plateau.plateauTo()), level);
+    marks.add(new Mark.Line(Points.of(from, meeting, to), Hue.BLACK, Dash.SOLID, 2.2));
+    marks.add(new Mark.Dots(Points.of(meeting), Hue.BLACK, Glyph.DIAMOND, Fill.HOLLOW, 10));
+    run.boil()
+        .boilTime()
+        .ifKnown()
+        .ifPresent(
+            time ->
+                marks.add(
+                    new Mark.Label(
+                        List.of(meeting),
+                        "boil time "
+                            + display.value(
+                                time.value(), time.standardUncertainty(), time.dimension()),
+                        Hue.BLACK,
+                        Weight.BOLD,
+                        Need.ALWAYS)));
+  }
+
+  private Axis temperature(String what, List<Curve> curves, DoubleStream others) {
+    DoubleStream values =
+        curves.stream().flatMapToDouble(curve -> Arrays.stream(curve.celsius())).map(degrees::of);
+    return Range.of(DoubleStream.concat(values, others))
+        .axis(degrees.title(what), Axis.Ticks.NUMBERS, 0.06, 0.24);
+  }
+
+  private void addCurves(List<Mark> marks, List<Curve> curves, Hue hue, Dash first, double width) {
+    Dash[] dashes = {first, Dash.DOTTED, Dash.DASHED};
+    for (int i = 0; i < curves.size(); i++) {
+      Points points = points(curves.get(i));
+      marks.add(new Mark.Line(points, hue, dashes[i % dashes.length], width));
+      marks.add(new Mark.Label(along(points), name(curves, i), hue, Weight.BOLD, Need.IF_ROOM));
+    }
+  }
+
+  private Points points(Curve curve) {
+    return Points.of(
+        Arrays.stream(curve.seconds()).map(RunChart::minutes).toArray(),
+        Arrays.stream(curve.celsius()).map(degrees::of).toArray());
+  }
+
+  private static String name(List<Curve> curves, int index) {
+    Curve curve = curves.get(index);
+    String role = curve.role() == Role.AMBIENT ? "air" : curve.role().label();
+    return curves.size() == 1 ? role : curve.name();
+  }
+
+  /** Places along a curve, those near its end first. */
+  private static List<Spot> along(Points points) {
+    List<Spot> spots = new ArrayList<>();
+    for (int i = 18; i >= 1; i--) {
+      Spot spot = points.at(points.size() * i / 20);
+      if (!Double.isNaN(spot.y())) {
+        spots.add(spot);
+      }
+    }
+    return spots.isEmpty() ? List.of(firstOf(points)) : spots;
+  }
+
+  private static Spot firstOf(Points points) {
+    for (int i = 0; i < points.size(); i++) {
+      if (!Double.isNaN(points.at(i).y())) {
+        return points.at(i);
+      }
+    }
+    throw new IllegalArgumentException("a curve without a point");
+  }
+
+  private List<Mark> moments(int lanes) {
+    return run.timeline().events().stream()
+        .map(
+            event ->
+                (Mark) new Mark.Moment(minutes(event.seconds()), lanes == 0 ? "" : event.text()))
+        .toList();
+  }
+}

@@ -1,0 +1,44 @@
+package fairboil.reports.chart;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A whole picture as it is to be drawn.
+ *
+ * @param title what it shows, in a few words
+ * @param subtitle what to know of it, in one line; may be empty
+ * @param key what its marks are; may be empty
+ * @param panels its panels
+ * @param width width in CSS pixels
+ * @param height height in CSS pixels
+ * @param sharpness how many pixels a CSS pixel gets along each side, at least 1
+ */
+public record Sheet(
+    String title,
+    String subtitle,
+    List<KeyEntry> key,
+    List<Panel> panels,
+    int width,
+    int height,
+    int sharpness) {
+
+  /** Width of every picture in CSS pixels. */
+  public static final int WIDTH = 900;
+
+  /** Copies the lists. */
+  public Sheet {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(subtitle, "subtitle");
+    key = List.copyOf(key);
+    panels = List.copyOf(panels);
+    if (sharpness < 1) {
+      throw new IllegalArgumentException("not a sharpness: " + sharpness);
+    }
+  }
+
+  /** Where the panels may start: below title, subtitle and key. */
+  static int headerHeight(boolean withKey) {
+    return withKey ? 84 : 58;
+  }
+}

@@ -1,0 +1,9 @@
+package fairboil.reports.chart;
+
+/**
+ * A place on a panel, in the units of its axes.
+ *
+ * @param x along
+ * @param y up
+ */
+public record Spot(double x, double y) {}

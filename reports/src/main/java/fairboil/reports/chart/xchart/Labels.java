@@ -1,0 +1,138 @@
+package fairboil.reports.chart.xchart;
+
+import fairboil.reports.chart.Mark;
+import fairboil.reports.chart.Mark.Need;
+import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.Panel;
+import fairboil.reports.chart.Points;
+import fairboil.reports.chart.Spot;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+
+/** Writes the labels of a panel where they hide nothing, the first come first served. */
+final class Labels {
+
+  private static final double WIDEST = 170;
+  private static final double HEIGHT = 15;
+  private static final double ASCENT = 12;
+  private static final double[] DISTANCES = {10.5, 17};
+  // Right, left, above, below, then the corners: unit steps from the place to the label's centre.
+  private static final int[][] SIDES = {
+    {1, 0}, {-1, 0}, {0, -1}, {0, 1}, {1, -1}, {-1, -1}, {1, 1}, {-1, 1}
+  };
+  private static final Color VEIL = new Color(255, 255, 255, 190);
+
+  private final Lettering lettering;
+  private final Font plain;
+  private final Font bold;
+
+  Labels(Lettering lettering) {
+    this.lettering = lettering;
+    this.plain = lettering.font(Weight.PLAIN, 12.5f);
+    this.bold = lettering.font(Weight.BOLD, 12.5f);
+  }
+
+  void paint(Graphics2D g, Panel panel, PanelChart chart) {
+    if (panel.marks().stream().noneMatch(Mark.Label.class::isInstance)) {
+      return;
+    }
+    Occupancy occupancy = new Occupancy(panel.box().width(), panel.box().height());
+    panel.marks().forEach(mark -> take(occupancy, mark, panel, chart));
+    for (Mark mark : panel.marks()) {
+      if (mark instanceof Mark.Label label) {
+        paint(g, label, panel, chart, occupancy);
+      }
+    }
+  }
+
+  private static void take(Occupancy occupancy, Mark mark, Panel panel, PanelChart chart) {
+    if (mark instanceof Mark.Line line) {
+      takeLine(occupancy, line.points(), chart);
+    } else if (mark instanceof Mark.Dots dots) {
+      for (int i = 0; i < dots.points().size(); i++) {
+        takeDot(occupancy, dots.points().at(i), dots.size(), chart);
+      }
+    } else if (mark instanceof Mark.Moment moment) {
+      double x = chart.x(moment.x());
+      occupancy.take(x, chart.y(panel.y().from()), x, chart.y(panel.y().to()));
+    }
+  }
+
+  private static void takeLine(Occupancy occupancy, Points points, PanelChart chart) {
+    for (int i = 1; i < points.size(); i++) {
+      Spot from = points.at(i - 1);
+      Spot to = points.at(i);
+      if (!Double.isNaN(from.y()) && !Double.isNaN(to.y())) {
+        occupancy.take(chart.x(from.x()), chart.y(from.y()), chart.x(to.x()), chart.y(to.y()));
+      }
+    }
+  }
+
+  private static void takeDot(Occupancy occupancy, Spot spot, double size, PanelChart chart) {
+    if (!Double.isNaN(spot.y())) {
+      double x = chart.x(spot.x()) - size / 2;
+      occupancy.take(new Rectangle2D.Double(x, chart.y(spot.y()) - size / 2, size, size));
+    }
+  }
+
+  private void paint(
+      Graphics2D g, Mark.Label label, Panel panel, PanelChart chart, Occupancy occupancy) {
+    Font font = label.weight() == Weight.BOLD ? bold : plain;
+    String text = lettering.fitted(label.text(), font, WIDEST);
+    double width = lettering.width(text, font);
+    place(label, width, panel, chart, occupancy)
+        .ifPresent(
+            area -> {
+              if (occupancy.taken(area) > 0) {
+                g.setColor(VEIL);
+                g.fill(area);
+              }
+              occupancy.take(area);
+              lettering.draw(
+                  g, text, area.getX(), area.getY() + ASCENT, font, Ink.color(label.hue()));
+            });
+  }
+
+  /** The first free place, else the one that hides least if the label must stand. */
+  private static Optional<Rectangle2D> place(
+      Mark.Label label, double width, Panel panel, PanelChart chart, Occupancy occupancy) {
+    Rectangle2D plot = plot(panel, chart);
+    Rectangle2D best = null;
+    int least = Integer.MAX_VALUE;
+    for (Spot spot : label.spots()) {
+      for (double distance : DISTANCES) {
+        for (int[] side : SIDES) {
+          Rectangle2D area = beside(spot, side, distance, width, chart);
+          int hidden = plot.contains(area) ? occupancy.taken(area) : Integer.MAX_VALUE;
+          if (hidden == 0) {
+            return Optional.of(area);
+          }
+          if (hidden < least) {
+            least = hidden;
+            best = area;
+          }
+        }
+      }
+    }
+    return label.need() == Need.ALWAYS ? Optional.ofNullable(best) : Optional.empty();
+  }
+
+  private static Rectangle2D beside(
+      Spot spot, int[] side, double distance, double width, PanelChart chart) {
+    boolean corner = side[0] != 0 && side[1] != 0;
+    double gap = corner ? distance * 0.5 : distance;
+    double x = chart.x(spot.x()) + side[0] * (gap + width / 2) - width / 2;
+    double y = chart.y(spot.y()) + side[1] * (gap + HEIGHT / 2) - HEIGHT / 2;
+    return new Rectangle2D.Double(x, y, width, HEIGHT);
+  }
+
+  private static Rectangle2D plot(Panel panel, PanelChart chart) {
+    double left = chart.x(panel.x().from());
+    double top = chart.y(panel.y().to());
+    return new Rectangle2D.Double(
+        left, top, chart.x(panel.x().to()) - left, chart.y(panel.y().from()) - top);
+  }
+}

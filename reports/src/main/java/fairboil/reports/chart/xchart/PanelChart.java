@@ -1,0 +1,169 @@
+package fairboil.reports.chart.xchart;
+
+import fairboil.reports.chart.Axis;
+import fairboil.reports.chart.Axis.Ticks;
+import fairboil.reports.chart.Dash;
+import fairboil.reports.chart.Mark;
+import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.Panel;
+import fairboil.reports.chart.Points;
+import fairboil.reports.chart.Spot;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.util.Locale;
+import java.util.TimeZone;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYChartBuilder;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
+import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.lines.SeriesLines;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/** One panel as a chart of XChart: its axes, grid and everything on it that has no words. */
+final class PanelChart {
+
+  private static final int FIGURES_WIDTH = 50;
+  private static final Color NONE = new Color(0, 0, 0, 0);
+
+  private final Panel panel;
+  private final XYChart chart;
+  private int series;
+
+  PanelChart(Panel panel, Lettering lettering) {
+    this.panel = panel;
+    this.chart =
+        new XYChartBuilder()
+            .width(panel.box().width())
+            .height(panel.box().height())
+            .xAxisTitle(panel.x().title())
+            .build();
+    style(chart.getStyler(), lettering);
+    addCorners();
+    panel.marks().forEach(this::add);
+  }
+
+  /** Paints the panel with its upper left corner at the origin. */
+  void paint(Graphics2D g) {
+    chart.paint(g, panel.box().width(), panel.box().height());
+  }
+
+  /** Where a place of the panel was painted; only after {@link #paint}. */
+  double x(double value) {
+    return chart.getScreenXFromChart(value);
+  }
+
+  /** Where a place of the panel was painted; only after {@link #paint}. */
+  double y(double value) {
+    return chart.getScreenYFromChart(value);
+  }
+
+  private void style(XYStyler styler, Lettering lettering) {
+    styler.setLocale(Locale.ROOT);
+    styler.setTimezone(TimeZone.getTimeZone("UTC"));
+    styler.setChartBackgroundColor(Ink.PAPER);
+    styler.setPlotBackgroundColor(Ink.PAPER);
+    styler.setPlotBorderVisible(false);
+    styler.setChartTitleVisible(false);
+    styler.setLegendVisible(false);
+    styler.setChartPadding(0);
+    styler.setPlotMargin(0);
+    styler.setPlotContentSize(1);
+    styler.setChartFontColor(Ink.TEXT);
+    styler.setPlotGridLinesColor(Ink.GRID);
+    styler.setPlotGridLinesStroke(Ink.HAIR);
+    styleAxes(styler, lettering);
+  }
+
+  private void styleAxes(XYStyler styler, Lettering lettering) {
+    Axis x = panel.x();
+    Axis y = panel.y();
+    styler.setXAxisMin(x.from());
+    styler.setXAxisMax(x.to());
+    styler.setYAxisMin(y.from());
+    styler.setYAxisMax(y.to());
+    styler.setAxisTitleFont(lettering.font(Weight.PLAIN, 13));
+    styler.setAxisTickLabelsFont(lettering.font(Weight.PLAIN, 12.5f));
+    styler.setAxisTickLabelsColor(Ink.SECOND_TEXT);
+    styler.setXAxisTitleColor(Ink.TEXT);
+    styler.setAxisTickMarksColor(Ink.AXIS);
+    styler.setAxisTickMarksStroke(Ink.HAIR);
+    styler.setAxisTickMarkLength(4);
+    styler.setAxisTickPadding(5);
+    styler.setAxisTitlePadding(6);
+    styler.setYAxisTitleVisible(false);
+    styler.setXAxisTitleVisible(!x.title().isEmpty());
+    styler.setXAxisTicksVisible(x.ticks() != Ticks.NONE);
+    styler.setYAxisTicksVisible(y.ticks() != Ticks.NONE);
+    styler.setXAxisTickMarkSpacingHint(80);
+    styler.setYAxisTickMarkSpacingHint(44);
+    boolean grid = x.ticks() != Ticks.NONE || y.ticks() != Ticks.NONE;
+    styler.setPlotGridVerticalLinesVisible(grid);
+    styler.setPlotGridHorizontalLinesVisible(y.ticks() != Ticks.NONE);
+    styler.setXAxisTickLabelsFormattingFunction(value -> Figures.of(x).text(value));
+    styler.setYAxisTickLabelsFormattingFunction(value -> Figures.of(y).text(value));
+    if (y.ticks() != Ticks.NONE) {
+      styler.setYAxisLeftWidthHint(FIGURES_WIDTH);
+    }
+  }
+
+  /** A chart without a series would have no axes. */
+  private void addCorners() {
+    addLine(
+            Points.of(
+                new Spot(panel.x().from(), panel.y().from()),
+                new Spot(panel.x().to(), panel.y().to())),
+            NONE,
+            Dash.SOLID,
+            0)
+        .setLineStyle(SeriesLines.NONE);
+  }
+
+  private void add(Mark mark) {
+    if (mark instanceof Mark.Band band) {
+      addBand(band);
+    } else if (mark instanceof Mark.Line line && !line.points().isBlank()) {
+      addLine(line.points(), Ink.color(line.hue()), line.dash(), line.width());
+    } else if (mark instanceof Mark.Dots dots && !dots.points().isBlank()) {
+      addDots(dots);
+    } else if (mark instanceof Mark.Moment moment) {
+      Points upright =
+          Points.of(new Spot(moment.x(), panel.y().from()), new Spot(moment.x(), panel.y().to()));
+      addLine(upright, Ink.MOMENT, Dash.SOLID, 1);
+    }
+  }
+
+  private void addBand(Mark.Band band) {
+    if (!band.outline().isBlank()) {
+      XYSeries area = series(band.outline());
+      area.setXYSeriesRenderStyle(XYSeriesRenderStyle.PolygonArea);
+      area.setFillColor(Ink.color(band.hue()));
+      area.setLineStyle(SeriesLines.NONE);
+      area.setMarker(SeriesMarkers.NONE);
+    }
+  }
+
+  private XYSeries addLine(Points points, Color color, Dash dash, double width) {
+    XYSeries line = series(points);
+    line.setXYSeriesRenderStyle(XYSeriesRenderStyle.Line);
+    line.setLineColor(color);
+    line.setLineStyle(Ink.stroke(dash, width));
+    line.setMarker(SeriesMarkers.NONE);
+    // XChart strokes each piece by itself, which would begin every dash anew; a smooth line is one.
+    line.setSmooth(dash != Dash.SOLID);
+    return line;
+  }
+
+  private void addDots(Mark.Dots dots) {
+    Color color = Ink.color(dots.hue());
+    XYSeries points = series(dots.points());
+    points.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
+    points.setMarkerColor(color);
+    points.setMarker(new GlyphMarker(dots.glyph(), dots.fill(), color, dots.size()));
+  }
+
+  private XYSeries series(Points points) {
+    series++;
+    return chart.addSeries(Integer.toString(series), points.x(), points.y());
+  }
+}

@@ -1,0 +1,73 @@
+package fairboil.reports.chart.xchart;
+
+import fairboil.reports.chart.Box;
+import fairboil.reports.chart.Mark;
+import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.Panel;
+import java.awt.Font;
+import java.awt.Graphics2D;
+
+/** Paints a panel: what XChart draws, and the words about it. */
+final class PanelPainter {
+
+  private static final double HEADING_RISE = 7;
+  private static final double ROW_GAP = 10;
+
+  private final Lettering lettering;
+  private final Labels labels;
+  private final MomentLanes lanes;
+  private final Font headingFont;
+  private final Font noteFont;
+  private final Font plainRow;
+  private final Font boldRow;
+
+  PanelPainter(Lettering lettering) {
+    this.lettering = lettering;
+    this.labels = new Labels(lettering);
+    this.lanes = new MomentLanes(lettering);
+    this.headingFont = lettering.font(Weight.BOLD, 13);
+    this.noteFont = lettering.font(Weight.PLAIN, 12.5f);
+    this.plainRow = lettering.font(Weight.PLAIN, 13);
+    this.boldRow = lettering.font(Weight.BOLD, 13);
+  }
+
+  void paint(Graphics2D sheet, Panel panel) {
+    PanelChart chart = new PanelChart(panel, lettering);
+    Graphics2D g = (Graphics2D) sheet.create();
+    try {
+      g.translate(panel.box().x(), panel.box().y());
+      Graphics2D own = (Graphics2D) g.create();
+      chart.paint(own);
+      own.dispose();
+      paintHeading(g, panel);
+      paintRows(g, panel, chart);
+      labels.paint(g, panel, chart);
+      lanes.paint(g, panel, chart);
+    } finally {
+      g.dispose();
+    }
+  }
+
+  private void paintHeading(Graphics2D g, Panel panel) {
+    double room = panel.box().width();
+    String note = lettering.fitted(panel.note(), noteFont, room * 0.75);
+    double noteWidth = note.isEmpty() ? 0 : lettering.width(note, noteFont) + 8;
+    String heading = lettering.fitted(panel.heading(), headingFont, room - noteWidth);
+    lettering.draw(g, heading, 0, -HEADING_RISE, headingFont, Ink.TEXT);
+    double after = lettering.width(heading, headingFont) + 8;
+    lettering.draw(g, note, after, -HEADING_RISE, noteFont, Ink.SECOND_TEXT);
+  }
+
+  private void paintRows(Graphics2D g, Panel panel, PanelChart chart) {
+    Box box = panel.box();
+    for (Mark mark : panel.marks()) {
+      if (mark instanceof Mark.Row row) {
+        Font font = row.weight() == Weight.BOLD ? boldRow : plainRow;
+        double baseline = chart.y(row.y()) + 4.5;
+        String left = lettering.fitted(row.left(), font, box.x() - ROW_GAP - 4);
+        lettering.drawRight(g, left, -ROW_GAP, baseline, font, Ink.color(row.hue()));
+        lettering.draw(g, row.right(), box.width() + ROW_GAP, baseline, plainRow, Ink.SECOND_TEXT);
+      }
+    }
+  }
+}

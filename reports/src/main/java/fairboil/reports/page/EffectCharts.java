@@ -1,0 +1,73 @@
+package fairboil.reports.page;
+
+import fairboil.analysis.effect.BuildPoint;
+import fairboil.analysis.effect.HoleEffect;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.reports.chart.Picture;
+import fairboil.reports.page.view.CellView;
+import fairboil.reports.page.view.ColumnView;
+import fairboil.reports.page.view.FigureView;
+import fairboil.reports.page.view.TableView;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Charts of hole effects, with the points behind them. */
+final class EffectCharts {
+
+  private EffectCharts() {}
+
+  /**
+   * The chart of an effect, if it was drawn: those of one response come in its order of effects.
+   */
+  static Optional<Picture> of(Materials from, HoleEffect effect) {
+    String response = effect.response().label();
+    List<HoleEffect> drawn =
+        from.results().holeEffects().stream()
+            .filter(other -> other.response() == effect.response() && !other.points().isEmpty())
+            .toList();
+    List<Picture> pictures =
+        from.charts(Picture.Kind.HOLE_EFFECT).stream()
+            .filter(picture -> picture.subject().equals(response))
+            .toList();
+    int index = drawn.indexOf(effect);
+    return index >= 0 && index < pictures.size()
+        ? Optional.of(pictures.get(index))
+        : Optional.empty();
+  }
+
+  static FigureView figure(Materials from, HoleEffect effect, Picture picture) {
+    return Charts.figure(picture, Optional.of(points(from, effect, Charts.id(picture) + "-data")));
+  }
+
+  private static TableView points(Materials from, HoleEffect effect, String id) {
+    Dimension dimension = effect.response().dimension();
+    String response = effect.response().label();
+    return TableView.list(
+        id,
+        "Hole error in ring " + effect.ring() + " and " + response + " of each build",
+        List.of(
+            ColumnView.words("build"),
+            ColumnView.words("design"),
+            from.cells().column("RMS hole error", Dimension.LENGTH),
+            from.cells().column("mean " + response, dimension),
+            ColumnView.numbers("burns"),
+            from.cells().column("each burn", dimension)),
+        effect.points().stream().map(point -> row(from, point, dimension)).toList());
+  }
+
+  private static List<CellView> row(Materials from, BuildPoint point, Dimension dimension) {
+    double[] burns = point.burns();
+    return List.of(
+        CellView.of(point.build().name()),
+        CellView.of(point.design().orElse("")),
+        from.cells().cell(point.holeError(), FigureCells.OF_A_HOLE, Dimension.LENGTH),
+        from.cells().cell(point.mean(), 1, dimension),
+        FigureCells.count(burns.length),
+        CellView.of(
+            Arrays.stream(burns)
+                .mapToObj(burn -> from.cells().cell(burn, 1, dimension).text())
+                .collect(Collectors.joining(", "))));
+  }
+}

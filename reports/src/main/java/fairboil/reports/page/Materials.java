@@ -1,0 +1,47 @@
+package fairboil.reports.page;
+
+import fairboil.analysis.Results;
+import fairboil.ingest.sheet.Settings;
+import fairboil.reports.chart.Picture;
+import fairboil.reports.words.Display;
+import java.util.List;
+
+/** What every section is made from. */
+final class Materials {
+
+  private final PageModel model;
+  private final Display display;
+  private final RunNames runNames;
+  private final FigureCells cells;
+
+  Materials(PageModel model) {
+    this.model = model;
+    this.display = Display.in(model.results().study().settings().get(Settings.SHOW_UNITS));
+    this.runNames = RunNames.of(model.results());
+    this.cells = new FigureCells(display, model.results().confidence());
+  }
+
+  PageModel model() {
+    return model;
+  }
+
+  Results results() {
+    return model.results();
+  }
+
+  Display display() {
+    return display;
+  }
+
+  RunNames runNames() {
+    return runNames;
+  }
+
+  FigureCells cells() {
+    return cells;
+  }
+
+  List<Picture> charts(Picture.Kind kind) {
+    return model.charts().stream().filter(picture -> picture.kind() == kind).toList();
+  }
+}

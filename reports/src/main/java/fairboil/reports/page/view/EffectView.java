@@ -1,0 +1,15 @@
+package fairboil.reports.page.view;
+
+import java.util.Optional;
+
+/**
+ * One hole effect.
+ *
+ * @param title the response and the ring
+ * @param sentence the effect in a sentence
+ * @param naive what not to claim; empty for nothing
+ * @param figure its chart, unless the page shows it elsewhere
+ * @param shownAt the id of the chart where it is shown already; empty for none
+ */
+public record EffectView(
+    String title, String sentence, String naive, Optional<FigureView> figure, String shownAt) {}

@@ -1,0 +1,12 @@
+package fairboil.reports.page.view;
+
+import java.util.List;
+
+/**
+ * Whether like was compared with like.
+ *
+ * @param conditions the conditions of each thing compared
+ * @param remarks what cannot be told apart, sentences
+ * @param leftOut the runs left out, and why; without rows if there are none
+ */
+public record FairnessView(TableView conditions, List<String> remarks, TableView leftOut) {}

@@ -1,0 +1,43 @@
+package fairboil.reports.table;
+
+import fairboil.analysis.Results;
+import fairboil.analysis.claim.ClaimResult;
+import fairboil.reports.table.ClaimTable.ClaimRow;
+import fairboil.reports.words.ClaimWords;
+import java.util.List;
+import tech.tablesaw.api.Table;
+
+/** All result tables of a report. */
+public final class ResultTables {
+
+  private ResultTables() {}
+
+  /** The tables of the results, in the order in which people read them. */
+  public static List<ResultTable> of(Results results) {
+    return List.of(
+        RunTable.SCHEMA.of(results.runs()),
+        BuildTable.SCHEMA.of(results.builds()),
+        HoleTables.HOLES.of(HoleTables.holes(results.rings())),
+        HoleTables.HOLE_ERROR.of(results.rings()),
+        EffectTable.SCHEMA.of(EffectTable.terms(results.holeEffects())),
+        UnfilledTables.COMPARISONS.of(List.of()),
+        UnfilledTables.REPEATABILITY.of(List.of()),
+        ClaimTable.SCHEMA.of(claims(results)),
+        FindingTable.SCHEMA.of(results.findings()));
+  }
+
+  /**
+   * Starts Tablesaw, which looks through the class path the first time that a table is made: call
+   * it in a thread of its own while something else is read.
+   */
+  public static void warmUp() {
+    Table.create("warm-up");
+  }
+
+  private static List<ClaimRow> claims(Results results) {
+    ClaimWords words = ClaimWords.of(results);
+    return results.claims().stream()
+        .map((ClaimResult claim) -> new ClaimRow(claim, words.wording(claim)))
+        .toList();
+  }
+}

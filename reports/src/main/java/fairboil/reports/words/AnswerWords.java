@@ -1,0 +1,165 @@
+package fairboil.reports.words;
+
+import fairboil.analysis.Results;
+import fairboil.analysis.claim.ClaimResult.Verdict;
+import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.group.BuildResult;
+import fairboil.analysis.group.Summary;
+import fairboil.analysis.measure.Measure;
+import fairboil.analysis.run.RunResult;
+import fairboil.ingest.sheet.Settings;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The question of a study, and its answer in three plain sentences. */
+public final class AnswerWords {
+
+  private final Results results;
+  private final EffectWords effects;
+  private final Display display;
+
+  private AnswerWords(Results results) {
+    this.results = results;
+    this.effects = EffectWords.of(results);
+    this.display = Display.in(results.study().settings().get(Settings.SHOW_UNITS));
+  }
+
+  /** Words for the whole of a study. */
+  public static AnswerWords of(Results results) {
+    return new AnswerWords(results);
+  }
+
+  /** What the report is headed with. */
+  public String title() {
+    return results.study().settings().value(Settings.TITLE).orElse("Burns of camp stoves");
+  }
+
+  /** The question that the study asks, or the one that is answered for want of it. */
+  public String question() {
+    return results
+        .study()
+        .settings()
+        .value(Settings.QUESTION)
+        .orElse(
+            results.holeEffects().isEmpty()
+                ? "How fast do these stoves boil water, and how hot do they burn?"
+                : "Does hole position matter?");
+  }
+
+  /** The answer: three sentences with their numbers and intervals. */
+  public List<String> answer() {
+    List<String> sentences = new ArrayList<>();
+    Optional<HoleEffect> first = results.holeEffects().stream().findFirst();
+    first.map(effects::answer).ifPresent(sentences::add);
+    first.flatMap(this::other).map(effects::answer).ifPresent(sentences::add);
+    spreads().limit(2L - sentences.size()).forEach(sentences::add);
+    sentences.add(basis());
+    return List.copyOf(sentences);
+  }
+
+  /** The effect on another response of the same ring: one of another kind if there is one. */
+  private Optional<HoleEffect> other(HoleEffect first) {
+    return results.holeEffects().stream()
+        .filter(effect -> effect.ring().equals(first.ring()))
+        .filter(effect -> effect.response() != first.response())
+        .filter(effect -> effect.headline().isPresent() || first.headline().isPresent())
+        .min(Comparator.comparingInt(effect -> likeness(effect, first)));
+  }
+
+  private static int likeness(HoleEffect effect, HoleEffect other) {
+    return effect.response().dimension() == other.response().dimension() ? 1 : 0;
+  }
+
+  private Stream<String> spreads() {
+    return List.of(
+            Measure.NORMALISED_BOIL_TIME, Measure.NORMALISED_PEAK, Measure.BOIL_TIME, Measure.PEAK)
+        .stream()
+        .flatMap(measure -> spread(measure).stream());
+  }
+
+  /** From which mean to which the builds range in a measure, if there are two to compare. */
+  private Optional<String> spread(Measure measure) {
+    List<BuildResult> builds =
+        results.builds().stream()
+            .filter(build -> build.summaries().containsKey(measure))
+            .sorted(Comparator.comparingDouble(build -> build.summaries().get(measure).mean()))
+            .toList();
+    return builds.size() < 2
+        ? Optional.empty()
+        : Optional.of(
+            "Build by build, the mean "
+                + measure.label()
+                + " runs from "
+                + mean(builds.get(0), measure)
+                + " to "
+                + mean(builds.get(builds.size() - 1), measure)
+                + ".");
+  }
+
+  private String mean(BuildResult build, Measure measure) {
+    Summary summary = build.summaries().get(measure);
+    double coarseness = summary.interval().map(Display::uncertainty).orElse(0.0);
+    return display.value(summary.mean(), coarseness, measure.dimension())
+        + " ("
+        + Names.inSentence(build.build().key().name())
+        + summary
+            .interval()
+            .map(found -> "; " + display.interval(found, measure.dimension(), results.confidence()))
+            .orElse("; 1 run")
+        + ")";
+  }
+
+  private String basis() {
+    long counted = results.runs().stream().filter(run -> run.inclusion().included()).count();
+    long boiled =
+        results.runs().stream()
+            .filter(run -> run.inclusion().included())
+            .filter(RunResult::boiled)
+            .count();
+    if (results.runs().isEmpty()) {
+      return "There are no runs to stand on.";
+    }
+    return "This stands on "
+        + counted
+        + " of "
+        + Plural.of(results.runs().size(), "run")
+        + ", of "
+        + Plural.of(results.builds().size(), "build")
+        + ": the water boiled in "
+        + boiled
+        + ", and "
+        + leftOut(results.runs().size() - counted)
+        + claims()
+        + ".";
+  }
+
+  private static String leftOut(long count) {
+    return switch ((int) Math.min(count, 2)) {
+      case 0 -> "no run was left out";
+      case 1 -> "1 run was left out for a fault of the test";
+      default -> count + " runs were left out for faults of the test";
+    };
+  }
+
+  private String claims() {
+    if (results.claims().isEmpty()) {
+      return "";
+    }
+    List<String> counts = new ArrayList<>();
+    for (Verdict verdict : Verdict.values()) {
+      long count = results.claims().stream().filter(it -> it.verdict() == verdict).count();
+      if (count > 0) {
+        counts.add(
+            count + " " + (verdict == Verdict.NOT_TESTABLE ? "" : be(count)) + verdict.label());
+      }
+    }
+    return "; of " + Plural.of(results.claims().size(), "claim") + ", " + Plural.list(counts);
+  }
+
+  private static String be(long count) {
+    return count == 1 ? "is " : "are ";
+  }
+}

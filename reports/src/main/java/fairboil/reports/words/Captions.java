@@ -1,0 +1,362 @@
+package fairboil.reports.words;
+
+import fairboil.analysis.effect.BuildPoint;
+import fairboil.analysis.effect.EffectRow;
+import fairboil.analysis.effect.EffectRow.Model;
+import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.figure.Figure;
+import fairboil.analysis.figure.Interval;
+import fairboil.analysis.figure.Measured;
+import fairboil.analysis.group.BuildResult;
+import fairboil.analysis.group.Summary;
+import fairboil.analysis.layout.RingResult;
+import fairboil.analysis.measure.Measure;
+import fairboil.analysis.run.RunResult;
+import fairboil.analysis.run.TimedEvent;
+import fairboil.ingest.choice.Outcome;
+import fairboil.ingest.choice.Surface;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.Key;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+
+/** What is said above, below and in place of each chart: short sentences that say what to see. */
+public final class Captions {
+
+  private static final int ENOUGH_BUILDS = 4;
+
+  private final Display display;
+  private final double confidence;
+
+  private Captions(Display display, double confidence) {
+    this.display = display;
+    this.confidence = confidence;
+  }
+
+  /** Captions with numbers as {@code display} shows them and intervals at that confidence. */
+  public static Captions in(Display display, double confidence) {
+    return new Captions(display, confidence);
+  }
+
+  /**
+   * What is said of one chart.
+   *
+   * @param title what it shows, in a few words
+   * @param subtitle what to know of it, in one line
+   * @param text what to see, with n: for below it
+   * @param alternative what the chart says: for those who cannot see it
+   */
+  public record Caption(String title, String subtitle, String text, String alternative) {}
+
+  /** Of a response against hole error. */
+  public Caption holeEffect(HoleEffect effect) {
+    String response = effect.response().label();
+    String counts = counts(effect.points().size(), burns(effect));
+    String answer = answer(effect);
+    String marks =
+        effect.band().isEmpty()
+            ? " Large marks are builds, small ones their burns."
+            : " Large marks are builds, small ones their burns; the line is fitted to the builds,"
+                + " its band is the "
+                + Display.percent(confidence)
+                + " interval of the line.";
+    return new Caption(
+        capitalised(response) + " against hole error, ring " + effect.ring(),
+        counts + ": " + answer,
+        capitalised(counts) + ". " + sentence(answer) + marks,
+        "Chart of "
+            + response
+            + " against the RMS hole error of ring "
+            + effect.ring()
+            + ": "
+            + counts
+            + ". "
+            + sentence(answer)
+            + extremes(effect));
+  }
+
+  private static int burns(HoleEffect effect) {
+    return effect.points().stream().mapToInt(point -> point.burns().length).sum();
+  }
+
+  private String answer(HoleEffect effect) {
+    return effect.headline().isPresent() ? slope(effect, effect.headline().get()) : noLine(effect);
+  }
+
+  private String slope(HoleEffect effect, EffectRow row) {
+    Dimension dimension = effect.response().dimension().perLength();
+    String allowing = row.model() == Model.AMBIENT_ADJUSTED ? ", air temperature allowed for" : "";
+    return switch (effect.verdict()) {
+      case FALLS ->
+          "falls by "
+              + value(-row.estimate(), row.standardError(), dimension)
+              + interval(new Interval(-row.interval().high(), -row.interval().low()), dimension)
+              + allowing;
+      case RISES ->
+          "rises by "
+              + value(row.estimate(), row.standardError(), dimension)
+              + interval(row.interval(), dimension)
+              + allowing;
+      default ->
+          "not settled whether it rises or falls: "
+              + value(row.estimate(), row.standardError(), dimension)
+              + interval(row.interval(), dimension)
+              + allowing;
+    };
+  }
+
+  private String noLine(HoleEffect effect) {
+    int builds = effect.points().size();
+    if (builds == 0) {
+      return "no build has both a hole error and a " + effect.response().label();
+    }
+    if (builds >= 3) {
+      return "all builds have the same hole error: no slope can be seen";
+    }
+    return plural(builds, "build")
+        + ": no line through "
+        + plural(builds, "point")
+        + " can be tested; drill at least "
+        + (ENOUGH_BUILDS - builds)
+        + " more";
+  }
+
+  private String extremes(HoleEffect effect) {
+    Comparator<BuildPoint> byMean = Comparator.comparingDouble(BuildPoint::mean);
+    Optional<BuildPoint> low = effect.points().stream().min(byMean);
+    Optional<BuildPoint> high = effect.points().stream().max(byMean);
+    return low.isEmpty() || effect.points().size() < 2
+        ? ""
+        : " Highest: " + point(effect, high.get()) + "; lowest: " + point(effect, low.get()) + ".";
+  }
+
+  private String point(HoleEffect effect, BuildPoint point) {
+    return point.build()
+        + ", "
+        + display.value(point.mean(), 1, effect.response().dimension())
+        + " at "
+        + display.value(point.holeError(), 0, Dimension.LENGTH);
+  }
+
+  /** Of builds side by side in one measure. */
+  public Caption builds(Measure measure, List<BuildResult> builds, int runs) {
+    String counts = counts(builds.size(), runs);
+    Map<Key, Double> means =
+        builds.stream()
+            .filter(build -> build.summaries().containsKey(measure))
+            .collect(
+                Collectors.toMap(
+                    build -> build.build().key(), build -> build.summaries().get(measure).mean()));
+    String range = ends(means.keySet().stream().sorted().toList(), means::get, measure.dimension());
+    return new Caption(
+        capitalised(measure.label()) + ", build by build",
+        counts,
+        capitalised(counts)
+            + ". Small marks are burns; large marks are the means of builds, with the "
+            + Display.percent(confidence)
+            + " interval of each mean from that build's own burns."
+            + range,
+        "Chart of " + measure.label() + ": " + counts + "." + range + " " + list(measure, builds));
+  }
+
+  private String ends(List<Key> builds, ToDoubleFunction<Key> value, Dimension dimension) {
+    if (builds.size() < 2) {
+      return "";
+    }
+    Key low = builds.stream().min(Comparator.comparingDouble(value)).orElseThrow();
+    Key high = builds.stream().max(Comparator.comparingDouble(value)).orElseThrow();
+    double size = dimension == Dimension.LENGTH ? 0 : 1;
+    return " Lowest: "
+        + low
+        + ", "
+        + display.value(value.applyAsDouble(low), size, dimension)
+        + "; highest: "
+        + high
+        + ", "
+        + display.value(value.applyAsDouble(high), size, dimension)
+        + ".";
+  }
+
+  private String list(Measure measure, List<BuildResult> builds) {
+    return builds.stream()
+            .map(build -> build.build().key() + ": " + mean(measure, build))
+            .collect(Collectors.joining("; "))
+        + ".";
+  }
+
+  /** The mean of a build in a measure and how many burns it stands on, or why there is none. */
+  public String mean(Measure measure, BuildResult build) {
+    Summary summary = build.summaries().get(measure);
+    if (summary == null) {
+      return build.boiled() < build.runs()
+          ? "boiled in " + build.boiled() + " of " + build.runs()
+          : "not known";
+    }
+    double size = summary.sd().isPresent() ? summary.sd().getAsDouble() : 1;
+    return display.value(summary.mean(), size, measure.dimension()) + ", n " + summary.n();
+  }
+
+  /**
+   * Of the maps of one ring.
+   *
+   * @param maps the ring in each build; at least one
+   * @param times how many times their size deviations are drawn
+   */
+  public Caption ringMaps(List<RingResult> maps, int times) {
+    RingResult first = maps.get(0);
+    String scale =
+        times == 1
+            ? "deviations drawn true to scale"
+            : "deviations drawn " + times + " times their size";
+    Map<Key, Double> rms =
+        maps.stream()
+            .filter(map -> map.rms().isKnown())
+            .collect(Collectors.toMap(RingResult::build, map -> map.rms().orNaN(), (a, b) -> a));
+    String range =
+        ends(rms.keySet().stream().sorted().toList(), rms::get, Dimension.LENGTH)
+            .replace(" Lowest:", " Smallest RMS deviation:")
+            .replace("highest:", "largest:");
+    String view = first.surface() == Surface.WALL ? "the wall unrolled" : "the base in plan";
+    return new Caption(
+        "Where the holes are, ring " + first.ring(),
+        view + "; " + scale,
+        "Ring "
+            + first.ring()
+            + " of "
+            + plural(maps.size(), "build")
+            + ", "
+            + view
+            + ": where each hole was meant to be (open) and where it is (filled) after best fit; "
+            + scale
+            + "."
+            + range,
+        "Maps of ring "
+            + first.ring()
+            + " of "
+            + plural(maps.size(), "build")
+            + ", one a build; "
+            + scale
+            + "."
+            + range);
+  }
+
+  /** The RMS of one ring and its largest deviation. */
+  public String deviations(RingResult map) {
+    return map.rms()
+        .ifKnown()
+        .map(rms -> "RMS " + length(rms) + largest(map))
+        .orElse("hole error not known");
+  }
+
+  /** The RMS of one ring alone. */
+  public String rms(RingResult map) {
+    return map.rms().ifKnown().map(rms -> "RMS " + length(rms)).orElse("RMS not known");
+  }
+
+  private String largest(RingResult map) {
+    return map.holes().stream()
+        .max(Comparator.comparingDouble(hole -> hole.deviation()))
+        .map(
+            hole ->
+                ", largest "
+                    + display.value(hole.deviation(), tenth(hole.deviation()), Dimension.LENGTH)
+                    + " (hole "
+                    + hole.number()
+                    + ")")
+        .orElse("");
+  }
+
+  private String length(Measured measured) {
+    return display.value(measured.value(), tenth(measured.value()), Dimension.LENGTH);
+  }
+
+  /** Two figures are enough for the eye. */
+  private static double tenth(double value) {
+    return Math.abs(value) / 10;
+  }
+
+  /** Of the trace of one run. */
+  public Caption run(RunResult run) {
+    String of = run.build().design().map(design -> ", design " + design).orElse("");
+    String name = "Run " + run.run().key() + ", build " + run.build().key() + of;
+    String facts = String.join("; ", facts(run));
+    return new Caption(
+        name,
+        facts,
+        name + ": " + facts + ".",
+        "Flame and water temperature over time. " + name + ": " + facts + "." + events(run));
+  }
+
+  private List<String> facts(RunResult run) {
+    List<String> facts = new ArrayList<>();
+    run.inclusion().excluded().ifPresent(reason -> facts.add("left out of the results: " + reason));
+    run.inclusion().peakExcluded().ifPresent(reason -> facts.add("peak left out: " + reason));
+    run.inclusion().boilExcluded().ifPresent(reason -> facts.add("boil left out: " + reason));
+    add(facts, "peak", run.flame().peak());
+    if (run.boil().boilTime().isKnown()) {
+      add(facts, "boil time", run.boil().boilTime());
+    } else {
+      run.outcome().map(Outcome::label).ifPresent(facts::add);
+      add(facts, "hottest water", run.boil().hottestWater());
+    }
+    add(facts, "air", run.conditions().ambient());
+    add(facts, "water", run.conditions().water());
+    return facts;
+  }
+
+  private void add(List<String> facts, String name, Figure figure) {
+    figure
+        .ifKnown()
+        .ifPresent(
+            known ->
+                facts.add(
+                    name
+                        + " "
+                        + display.value(
+                            known.value(), known.standardUncertainty(), known.dimension())));
+  }
+
+  private String events(RunResult run) {
+    List<TimedEvent> events = run.timeline().events();
+    return events.isEmpty()
+        ? ""
+        : " Events: " + events.stream().map(this::event).collect(Collectors.joining(", ")) + ".";
+  }
+
+  private String event(TimedEvent event) {
+    return event.text() + " " + display.number(event.seconds(), 1, Dimension.DURATION);
+  }
+
+  private String value(double value, double error, Dimension dimension) {
+    return display.value(value, error, dimension);
+  }
+
+  private String interval(Interval interval, Dimension dimension) {
+    return " (" + display.interval(interval, dimension, confidence) + ")";
+  }
+
+  private static String counts(int builds, int burns) {
+    return plural(builds, "build") + ", " + plural(burns, "burn");
+  }
+
+  private static String plural(int count, String noun) {
+    return count + " " + noun + (count == 1 ? "" : "s");
+  }
+
+  private static String sentence(String clause) {
+    return capitalised(clause) + ".";
+  }
+
+  private static String capitalised(String text) {
+    int first = text.codePointAt(0);
+    return new StringBuilder()
+        .appendCodePoint(Character.toUpperCase(first))
+        .append(text, Character.charCount(first), text.length())
+        .toString();
+  }
+}

@@ -1,0 +1,171 @@
+package fairboil.reports.words;
+
+import fairboil.analysis.Results;
+import fairboil.analysis.effect.EffectRow;
+import fairboil.analysis.effect.EffectRow.Model;
+import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.measure.Measure;
+import fairboil.ingest.choice.DisplayUnits;
+import fairboil.ingest.choice.HoleErrorOrigin;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.Settings;
+import java.util.Optional;
+
+/** What is said of a hole effect. */
+public final class EffectWords {
+
+  /** A line needs two points; two more show how far points stray from it. */
+  private static final int BUILDS_WORTH_HAVING = 4;
+
+  private final Display display;
+  private final DisplayUnits units;
+  private final HoleErrorOrigin origin;
+  private final double confidence;
+
+  private EffectWords(DisplayUnits units, HoleErrorOrigin origin, double confidence) {
+    this.display = Display.in(units);
+    this.units = units;
+    this.origin = origin;
+    this.confidence = confidence;
+  }
+
+  /** Words for the effects of a study, in its units and as its hole errors came about. */
+  public static EffectWords of(Results results) {
+    return new EffectWords(
+        results.study().settings().get(Settings.SHOW_UNITS),
+        results.study().settings().get(Settings.HOLE_ERROR_WAS),
+        results.confidence());
+  }
+
+  /** The effect with its interval, in a sentence; or why there is none. */
+  public String sentence(HoleEffect effect) {
+    return effect
+        .headline()
+        .map(row -> "Each " + step() + " " + size(effect, row) + ".")
+        .orElseGet(() -> whyNone(effect));
+  }
+
+  /** The effect and what may be concluded from it, in one sentence; or why there is none. */
+  public String answer(HoleEffect effect) {
+    return effect
+        .headline()
+        .map(row -> "Each " + step() + " " + size(effect, row) + ": " + meaning(effect) + ".")
+        .orElseGet(() -> whyNone(effect));
+  }
+
+  /** What may be concluded from how the hole errors came about. */
+  public String origin() {
+    return switch (origin) {
+      case AS_IT_CAME ->
+          "The hole errors came about by themselves, not by lot, so what is seen is an association:"
+              + " something else that differs between these builds may be its cause.";
+      case ASSIGNED ->
+          "The holes were drilled wrong on purpose and given to builds in random order, so what is"
+              + " seen is an effect of hole position.";
+    };
+  }
+
+  /** What a line through all burns would have claimed, where it was tried. */
+  public Optional<String> naive(HoleEffect effect) {
+    return effect.rows().stream()
+        .filter(row -> row.model() == Model.BURN_LEVEL && isSlope(row))
+        .findFirst()
+        .map(
+            row ->
+                "Counting each burn as a stove of its own would have read "
+                    + Slopes.range(display, row, slope(effect.response()))
+                    + " "
+                    + display.symbol(slope(effect.response()))
+                    + ", which is no result.");
+  }
+
+  private String size(HoleEffect effect, EffectRow row) {
+    return "of RMS hole error in the "
+        + Names.inSentence(effect.ring())
+        + " ring goes with "
+        + signed(row, slope(effect.response()))
+        + " in "
+        + effect.response().label()
+        + " ("
+        + Display.percent(confidence)
+        + " interval "
+        + Slopes.range(display, row, slope(effect.response()))
+        + "; "
+        + Plural.of(row.builds(), "build")
+        + ", "
+        + Plural.of(row.runs(), "burn")
+        + (row.model() == Model.AMBIENT_ADJUSTED ? "; air temperature allowed for" : "")
+        + ")";
+  }
+
+  private String signed(EffectRow row, Dimension dimension) {
+    String number = Slopes.number(display, row, dimension);
+    String symbol = display.symbol(dimension);
+    return (row.estimate() > 0 ? "+" : "")
+        + number
+        + "\u00a0"
+        + symbol.substring(0, symbol.indexOf(" per "));
+  }
+
+  private String meaning(HoleEffect effect) {
+    Measure response = effect.response();
+    return switch (effect.verdict()) {
+      case FALLS -> conclusion(Labels.less(response), response);
+      case RISES -> conclusion(Labels.more(response), response);
+      case NOT_SETTLED, TOO_FEW_BUILDS, NO_SPREAD ->
+          "the interval holds zero, so these data do not settle whether hole position matters";
+    };
+  }
+
+  private String conclusion(String change, Measure response) {
+    return switch (origin) {
+      case AS_IT_CAME -> "builds with worse holes have a " + change + " " + response.label();
+      case ASSIGNED -> "worse holes make for a " + change + " " + response.label();
+    };
+  }
+
+  private String whyNone(HoleEffect effect) {
+    int builds = effect.points().size();
+    return switch (effect.verdict()) {
+      case NO_SPREAD ->
+          "All "
+              + Plural.of(builds, "build")
+              + " have the same RMS hole error in the "
+              + Names.inSentence(effect.ring())
+              + " ring, so that its effect on "
+              + effect.response().label()
+              + " cannot be seen.";
+      default -> tooFew(effect, builds);
+    };
+  }
+
+  private static String tooFew(HoleEffect effect, int builds) {
+    if (builds == 0) {
+      return "No build has both measured holes in the "
+          + Names.inSentence(effect.ring())
+          + " ring and a "
+          + effect.response().label()
+          + "; measure the holes of at least "
+          + BUILDS_WORTH_HAVING
+          + ".";
+    }
+    String line =
+        builds == 1
+            ? "no line can be drawn through 1 point"
+            : "no line through " + builds + " points can be tested";
+    int more = Math.max(1, BUILDS_WORTH_HAVING - builds);
+    return Plural.of(builds, "build") + ": " + line + "; drill at least " + more + " more.";
+  }
+
+  private static boolean isSlope(EffectRow row) {
+    return row.term().equals(EffectRow.HOLE_ERROR);
+  }
+
+  private static Dimension slope(Measure response) {
+    return response.dimension().perLength();
+  }
+
+  private String step() {
+    return units == DisplayUnits.US ? "1/16 inch" : "millimetre";
+  }
+}

@@ -1,0 +1,135 @@
+package fairboil.reports.words;
+
+import java.util.List;
+import java.util.Optional;
+
+/** How each figure is worked out, for those who wish to check or to criticise. */
+public final class Methods {
+
+  /**
+   * How one figure is worked out.
+   *
+   * @param figure the figure
+   * @param how how it is worked out, in sentences
+   * @param formula the formula, where one says it better
+   * @param source where it comes from; a convention of ours says so
+   */
+  public record Method(String figure, String how, Optional<String> formula, String source) {}
+
+  /** Of runs, of holes, then of the study; unmodifiable. */
+  public static final List<Method> ALL =
+      List.of(
+          method(
+              "Boil time",
+              "From the later of lit and pot on to the boil. The boil is where the line through"
+                  + " the last 8\u00a0K of heating meets the mean of the plateau that follows; the"
+                  + " plateau must last at least 60\u00a0s (15\u00a0s with a larger uncertainty) and agree"
+                  + " with the boiling point. Where the log shows none, the stopwatch counts.",
+              "A convention of this report. What people call a boil is kept beside it."),
+          method(
+              "Boiling point",
+              "Of pure water at the air pressure of the place: the pressure read there; else that"
+                  + " of the forecast, reduced to the altitude; else that of the standard"
+                  + " atmosphere at the altitude, give or take 0.8\u00a0K for the weather.",
+              "IAPWS-IF97, region 4; ISO 2533:1975."),
+          method(
+              "Clean trace",
+              "Fault codes and empty cells are set aside, lone spikes as well. Nothing is filled in"
+                  + " across gaps of more than 5 readings. Every reading set aside is in the ledger"
+                  + " above.",
+              "Spikes by the filter of Hampel (1974)."),
+          method(
+              "Peak",
+              "The highest value, while the pot is on and the flame burns, of the flame"
+                  + " temperature averaged over the hold. The highest of a noisy average reads"
+                  + " high: by how much is reckoned from the noise, taken off, and counted in the"
+                  + " uncertainty. It is the temperature of a bead, not of the gas, which is"
+                  + " hotter.",
+              "A convention of this report."),
+          method(
+              "Steady flame",
+              "The median flame temperature from gas lit (or else pot on) to flame out.",
+              "A convention of this report."),
+          method(
+              "Normalised peak",
+              "The peak restated for the reference air temperature, degree for degree. A bead"
+                  + " follows the air by somewhat less.",
+              "normalised peak = peak + (reference air − air)",
+              "A convention of this report."),
+          method(
+              "Net power",
+              "Heat gained by water and pot from the start to the boil, over the boil time.",
+              "P = C (T boil − T start) / t,  C = heat capacity of water and pot",
+              "Heat capacity of water by IAPWS-IF97; of the pot by handbook values of its"
+                  + " material."),
+          method(
+              "Normalised boil time, by energy scaling",
+              "How long the same net power would take for the reference water, from the reference"
+                  + " start to the boiling point at the reference altitude. It restates the task of"
+                  + " the pot; not the temperature of the air, and not the fire.",
+              "t normalised = C ref (T boil ref − T start ref) / P",
+              "Heat balance of the pot."),
+          method(
+              "Uncertainty",
+              "Each cause of doubt is given a standard uncertainty, and the causes are combined as"
+                  + " the root of the sum of squares. What runs share, such as the tolerance of"
+                  + " one probe, does not average out and cancels in differences.",
+              "JCGM 100:2008 (GUM), equations (11a) and (G.2b)."),
+          method(
+              "Mean of a build",
+              "The mean over the runs that count, with the interval of Student's t. A mean boil"
+                  + " time is given only where every run that counts boiled.",
+              "mean ± t · s / √n, with n − 1 degrees of freedom",
+              "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2."),
+          method(
+              "Hole error",
+              "The measured holes are turned (on a base, also shifted) as a whole until they fit"
+                  + " their intended places best; then each hole's distance from its place is its"
+                  + " deviation, and the RMS over the ring is its hole error. The floor is the RMS"
+                  + " that the uncertainty of reading alone would give. True position is twice the"
+                  + " deviation.",
+              "RMS = √(Σ deviation² / n)",
+              "ISO 1101; ASME Y14.5."),
+          method(
+              "Hole effect",
+              "Hole error belongs to a build, so that the build is the unit: five burns of one"
+                  + " stove are not five stoves. A weighted line is fitted through the means of"
+                  + " builds; its interval has as many degrees of freedom as there are builds,"
+                  + " less the terms of the line. Where the burns of each build show that the response"
+                  + " does not follow the air as its normalising assumes, air temperature is allowed"
+                  + " for as they show it, and the sentence says so.",
+              "weight = 1 / (s² between builds + s² between runs / n)",
+              "Variance between builds by Mandel and Paule (1970)."),
+          method(
+              "Verdict of a claim",
+              "Read off the interval: supported if it lies wholly within what is claimed,"
+                  + " contradicted if wholly outside, else not settled. With several claims each"
+                  + " interval is made wider, so that all of them hold together at the confidence"
+                  + " of the study.",
+              "confidence of each = 1 − (1 − confidence) / number of claims",
+              "Bonferroni."));
+
+  /** What is taken for granted; unmodifiable. */
+  public static final List<String> ASSUMPTIONS =
+      List.of(
+          "Runs are left out for faults of the test alone, and only where the sheet says so: never by"
+              + " a rule, and never for a fault of the stove. A run that did not boil is a result.",
+          "The builds stand for others like them; a verdict is about such builds, not about every"
+              + " stove of the kind.",
+          "Burns of one build scatter about its mean as a normal distribution would, and do not"
+              + " depend on each other.",
+          "The flame probe sat in the same place in every run. A bead loses heat by radiation and"
+              + " reads below the gas about it; only differences between like runs mean much.",
+          "Pot and water are equally warm, and boiling stirs the water, so that the plateau tells"
+              + " the temperature of all of it.");
+
+  private Methods() {}
+
+  private static Method method(String figure, String how, String source) {
+    return new Method(figure, how, Optional.empty(), source);
+  }
+
+  private static Method method(String figure, String how, String formula, String source) {
+    return new Method(figure, how, Optional.of(formula), source);
+  }
+}

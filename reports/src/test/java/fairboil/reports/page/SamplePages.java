@@ -1,0 +1,115 @@
+package fairboil.reports.page;
+
+import fairboil.analysis.Results;
+import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.layout.RingResult;
+import fairboil.analysis.measure.Measure;
+import fairboil.ingest.choice.DisplayUnits;
+import fairboil.ingest.sheet.Settings;
+import fairboil.reports.SampleResults;
+import fairboil.reports.chart.ChartBook;
+import fairboil.reports.chart.ChartException;
+import fairboil.reports.chart.Picture;
+import fairboil.reports.chart.xchart.XChartPainter;
+import fairboil.reports.words.Display;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Pages of the sample results, to test and to look at. */
+final class SamplePages {
+
+  private SamplePages() {}
+
+  /** A model with every chart drawn. */
+  static PageModel drawn(Results results) {
+    List<Picture> study = new ArrayList<>();
+    Map<String, Picture> runs = new HashMap<>();
+    DisplayUnits units = results.study().settings().get(Settings.SHOW_UNITS);
+    try {
+      ChartBook.of(results, Display.in(units))
+          .draw(
+              XChartPainter.withBundledFont(),
+              1,
+              picture -> {
+                if (picture.kind() == Picture.Kind.RUN) {
+                  runs.put(picture.subject(), picture);
+                } else {
+                  study.add(picture);
+                }
+              });
+    } catch (IOException | ChartException e) {
+      throw new IllegalStateException(e);
+    }
+    return new PageModel(
+        results, study, run -> Optional.ofNullable(runs.get(run.run().key().name())), "0.0-test");
+  }
+
+  /** A model with a small picture in place of every chart, which is quicker than drawing. */
+  static PageModel pictured(Results results) {
+    List<Picture> study = new ArrayList<>();
+    for (HoleEffect effect : results.holeEffects()) {
+      study.add(
+          picture(
+              Picture.Kind.HOLE_EFFECT, effect.response().label(), "effect-" + (study.size() + 1)));
+    }
+    study.add(picture(Picture.Kind.BUILDS, Measure.NORMALISED_PEAK.label(), "builds"));
+    results.rings().stream()
+        .map(RingResult::ring)
+        .distinct()
+        .forEach(ring -> study.add(picture(Picture.Kind.RING_MAPS, ring, "ring-" + study.size())));
+    RunNames names = RunNames.of(results);
+    return new PageModel(
+        results,
+        study,
+        run -> Optional.of(picture(Picture.Kind.RUN, run.run().key().name(), names.of(run))),
+        "0.0-test");
+  }
+
+  /** A picture that shows nothing. */
+  static Picture picture(Picture.Kind kind, String subject, String name) {
+    return new Picture(
+        kind,
+        subject,
+        name,
+        new byte[] {1, 2, 3},
+        30,
+        20,
+        "chart of " + subject,
+        "About " + subject);
+  }
+
+  /** A model without charts. */
+  static PageModel bare(Results results) {
+    return new PageModel(results, List.of(), run -> Optional.empty(), "0.0-test");
+  }
+
+  static String written(PageModel model) {
+    StringWriter writer = new StringWriter();
+    try {
+      Page.of(model).write(writer);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return writer.toString();
+  }
+
+  /** Writes pages to look at into the folder named. */
+  public static void main(String[] arguments) throws IOException {
+    Path folder = Path.of(arguments[0]);
+    Files.createDirectories(folder);
+    Files.writeString(
+        folder.resolve("metric.html"), written(drawn(SampleResults.typical(DisplayUnits.METRIC))));
+    Files.writeString(
+        folder.resolve("us.html"), written(drawn(SampleResults.typical(DisplayUnits.US))));
+    Files.writeString(folder.resolve("two.html"), written(drawn(SampleResults.twoBuilds())));
+    Files.writeString(folder.resolve("empty.html"), written(drawn(SampleResults.empty())));
+  }
+}
