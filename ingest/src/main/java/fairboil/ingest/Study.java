@@ -1,7 +1,7 @@
 package fairboil.ingest;
 
 import fairboil.ingest.finding.Finding;
-import fairboil.ingest.log.SourceFile;
+import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Claim;
 import fairboil.ingest.sheet.Hole;
@@ -12,69 +12,165 @@ import fairboil.ingest.sheet.Ring;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.Sensor;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
- * The sheets of a study folder, read: everything but the logs. Immutable.
- *
- * @param name the name of the study: that of its folder
- * @param settings the settings, one cell each, of {@link fairboil.ingest.sheet.Settings}
- * @param builds the builds in the order of {@code builds.csv}, then those that only runs or holes
- *     name, in the order in which they do
- * @param rings the rings as intended
- * @param holes the holes as measured
- * @param pots the pots
- * @param runs the runs, in the order of {@code runs.csv}
- * @param marks the stopwatch marks, in the order of {@code stopwatch.csv}
- * @param sensors the columns of logs that were described
- * @param claims the claims
- * @param protocol what a group agreed: rows of {@link fairboil.ingest.sheet.ProtocolSheet}
- * @param sources the sheets that were read, with their fingerprints
- * @param findings what a reader should know of the sheets, sorted
+ * The sheets of a study folder, read: everything but the logs. Immutable; all lists are
+ * unmodifiable. Builds, pots and marks are found by key without a search.
  */
-public record Study(
-    String name,
-    Row settings,
-    List<Build> builds,
-    List<Ring> rings,
-    List<Hole> holes,
-    List<Pot> pots,
-    List<Run> runs,
-    List<Mark> marks,
-    List<Sensor> sensors,
-    List<Claim> claims,
-    List<Row> protocol,
-    List<SourceFile> sources,
-    List<Finding> findings) {
+public final class Study {
 
-  /** Copies the lists. */
-  public Study {
-    builds = List.copyOf(builds);
-    rings = List.copyOf(rings);
-    holes = List.copyOf(holes);
-    pots = List.copyOf(pots);
-    runs = List.copyOf(runs);
-    marks = List.copyOf(marks);
-    sensors = List.copyOf(sensors);
-    claims = List.copyOf(claims);
-    protocol = List.copyOf(protocol);
-    sources = List.copyOf(sources);
-    findings = List.copyOf(findings);
+  private final String name;
+  private final Row settings;
+  private final List<Build> builds;
+  private final List<Ring> rings;
+  private final List<Hole> holes;
+  private final List<Pot> pots;
+  private final List<Run> runs;
+  private final List<Mark> marks;
+  private final List<Sensor> sensors;
+  private final List<Claim> claims;
+  private final List<Row> protocol;
+  private final List<SourceFile> sources;
+  private final List<Finding> findings;
+  private final Map<Key, Build> buildByKey;
+  private final Map<Key, Pot> potByKey;
+  private final Map<Key, List<Mark>> marksByRun = new HashMap<>();
+
+  /**
+   * A study of what its sheets hold; see the method of each name for what it is. Lists are copied.
+   */
+  public Study(
+      String name,
+      Row settings,
+      List<Build> builds,
+      List<Ring> rings,
+      List<Hole> holes,
+      List<Pot> pots,
+      List<Run> runs,
+      List<Mark> marks,
+      List<Sensor> sensors,
+      List<Claim> claims,
+      List<Row> protocol,
+      List<SourceFile> sources,
+      List<Finding> findings) {
+    this.name = name;
+    this.settings = settings;
+    this.builds = List.copyOf(builds);
+    this.rings = List.copyOf(rings);
+    this.holes = List.copyOf(holes);
+    this.pots = List.copyOf(pots);
+    this.runs = List.copyOf(runs);
+    this.marks = List.copyOf(marks);
+    this.sensors = List.copyOf(sensors);
+    this.claims = List.copyOf(claims);
+    this.protocol = List.copyOf(protocol);
+    this.sources = List.copyOf(sources);
+    this.findings = List.copyOf(findings);
+    this.buildByKey = firstByKey(builds, Build::key);
+    this.potByKey = firstByKey(pots, Pot::key);
+    for (Mark mark : marks) {
+      marksByRun.computeIfAbsent(mark.run(), run -> new ArrayList<>()).add(mark);
+    }
+    marksByRun.replaceAll((run, some) -> List.copyOf(some));
+  }
+
+  private static <T> Map<Key, T> firstByKey(List<T> things, Function<T, Key> key) {
+    Map<Key, T> byKey = new HashMap<>();
+    things.forEach(thing -> byKey.putIfAbsent(key.apply(thing), thing));
+    return byKey;
+  }
+
+  /** The name of the study: that of its folder. */
+  public String name() {
+    return name;
+  }
+
+  /** The settings, one cell each, of {@link fairboil.ingest.sheet.Settings}. */
+  public Row settings() {
+    return settings;
+  }
+
+  /**
+   * The builds in the order of {@code builds.csv}, then those that only runs or holes name, in the
+   * order in which they do.
+   */
+  public List<Build> builds() {
+    return builds;
+  }
+
+  /** The rings as intended. */
+  public List<Ring> rings() {
+    return rings;
+  }
+
+  /** The holes as measured. */
+  public List<Hole> holes() {
+    return holes;
+  }
+
+  /** The pots. */
+  public List<Pot> pots() {
+    return pots;
+  }
+
+  /** The runs, in the order of {@code runs.csv}. */
+  public List<Run> runs() {
+    return runs;
+  }
+
+  /** The stopwatch marks, in the order of {@code stopwatch.csv}. */
+  public List<Mark> marks() {
+    return marks;
+  }
+
+  /** The columns of logs that were described. */
+  public List<Sensor> sensors() {
+    return sensors;
+  }
+
+  /** The claims. */
+  public List<Claim> claims() {
+    return claims;
+  }
+
+  /** What a group agreed: rows of {@link fairboil.ingest.sheet.ProtocolSheet}. */
+  public List<Row> protocol() {
+    return protocol;
+  }
+
+  /** The sheets that were read, with their fingerprints. */
+  public List<SourceFile> sources() {
+    return sources;
+  }
+
+  /** What a reader should know of the sheets, sorted. */
+  public List<Finding> findings() {
+    return findings;
   }
 
   /** The build of that key, if the study has it. */
   public Optional<Build> build(Key key) {
-    return builds.stream().filter(build -> build.key().equals(key)).findFirst();
+    return Optional.ofNullable(buildByKey.get(key));
   }
 
   /** The pot of that key, if the study has it. */
   public Optional<Pot> pot(Key key) {
-    return pots.stream().filter(pot -> pot.key().equals(key)).findFirst();
+    return Optional.ofNullable(potByKey.get(key));
   }
 
   /** The marks of a run, in the order of the sheet. */
   public List<Mark> marksOf(Key run) {
-    return marks.stream().filter(mark -> mark.run().equals(run)).toList();
+    return marksByRun.getOrDefault(run, List.of());
+  }
+
+  @Override
+  public String toString() {
+    return "Study[" + name + ", " + runs.size() + " runs of " + builds.size() + " builds]";
   }
 }

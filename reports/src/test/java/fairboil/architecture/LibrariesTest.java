@@ -21,7 +21,17 @@ import java.io.UncheckedIOException;
 @AnalyzeClasses(packages = "fairboil", importOptions = DoNotIncludeTests.class)
 final class LibrariesTest {
 
-  @ArchTest static final ArchRule openCsv = only("com.opencsv..", "fairboil.ingest.grid..");
+  @ArchTest
+  static final ArchRule openCsv =
+      only(
+          "com.opencsv..",
+          "fairboil.ingest.grid..",
+          "fairboil.ingest.log..",
+          "fairboil.reports.table..");
+
+  @ArchTest
+  static final ArchRule commonsText =
+      only("org.apache.commons.text..", "fairboil.ingest.sheet..", "fairboil.analysis.claim..");
 
   @ArchTest
   static final ArchRule fastexcel = only("org.dhatim.fastexcel..", "fairboil.ingest.grid..");
@@ -65,7 +75,6 @@ final class LibrariesTest {
               "org.apache.commons.collections4..",
               "org.apache.commons.lang3..",
               "org.apache.commons.math3..",
-              "org.apache.commons.text..",
               "org.roaringbitmap..");
 
   /** Numbers in, numbers out; a thrown {@code IOException} of a log may pass through. */

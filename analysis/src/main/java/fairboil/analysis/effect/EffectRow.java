@@ -1,6 +1,7 @@
 package fairboil.analysis.effect;
 
 import fairboil.analysis.figure.Interval;
+import fairboil.analysis.model.Regressors;
 import java.util.OptionalDouble;
 
 /**
@@ -30,8 +31,14 @@ public record EffectRow(
   /** The term that is the hole effect itself. */
   public static final String HOLE_ERROR = "hole error";
 
+  /** The term that is the change for each kelvin of ambient. */
+  public static final String AMBIENT = "ambient";
+
+  /** The term that is the bend of a line, in checks only. */
+  public static final String CURVATURE = "hole error squared";
+
   /** The term that is the response at no hole error. */
-  public static final String INTERCEPT = "intercept";
+  public static final String INTERCEPT = Regressors.INTERCEPT;
 
   /** How an effect was estimated. */
   public enum Model {

@@ -48,7 +48,7 @@ public record Measured(
    * @param confidence the level of confidence, between 0 and 1
    */
   public double expandedUncertainty(double confidence) {
-    return coverageFactor(confidence) * standardUncertainty;
+    return coverageFactor(confidence, degreesOfFreedom) * standardUncertainty;
   }
 
   /** The interval {@code value ± U}. */
@@ -56,7 +56,14 @@ public record Measured(
     return Interval.around(value, expandedUncertainty(confidence));
   }
 
-  private double coverageFactor(double confidence) {
+  /**
+   * The coverage factor {@code k} of a two-sided interval: the quantile of Student's t at {@code (1
+   * + confidence) / 2}.
+   *
+   * @param confidence the level of confidence, between 0 and 1
+   * @param degreesOfFreedom above 0; infinite gives the quantile of the normal distribution
+   */
+  public static double coverageFactor(double confidence, double degreesOfFreedom) {
     double tail = (1 + confidence) / 2;
     return Double.isInfinite(degreesOfFreedom)
         ? NormalDistribution.of(0, 1).inverseCumulativeProbability(tail)

@@ -1,8 +1,13 @@
 package fairboil.analysis.group;
 
 import fairboil.analysis.figure.Interval;
+import fairboil.analysis.figure.Measured;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.statistics.descriptive.DoubleStatistics;
+import org.apache.commons.statistics.descriptive.Statistic;
 
 /**
  * The mean of a measure over runs, with its interval.
@@ -13,4 +18,25 @@ import java.util.OptionalDouble;
  * @param interval the interval of the mean at the study's confidence (Student's t, n − 1 degrees of
  *     freedom); empty for one run
  */
-public record Summary(int n, double mean, OptionalDouble sd, Optional<Interval> interval) {}
+public record Summary(int n, double mean, OptionalDouble sd, Optional<Interval> interval) {
+
+  /**
+   * The summary of some values.
+   *
+   * @param values at least one
+   * @param confidence between 0 and 1
+   */
+  public static Summary of(double[] values, double confidence) {
+    double mean = Arrays.stream(values).average().orElseThrow();
+    int n = values.length;
+    if (n == 1) {
+      return new Summary(1, mean, OptionalDouble.empty(), Optional.empty());
+    }
+    double sd =
+        DoubleStatistics.of(EnumSet.of(Statistic.STANDARD_DEVIATION), values)
+            .getAsDouble(Statistic.STANDARD_DEVIATION);
+    double halfWidth = Measured.coverageFactor(confidence, n - 1.0) * sd / Math.sqrt(n);
+    return new Summary(
+        n, mean, OptionalDouble.of(sd), Optional.of(Interval.around(mean, halfWidth)));
+  }
+}

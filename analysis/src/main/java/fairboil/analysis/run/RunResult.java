@@ -3,8 +3,8 @@ package fairboil.analysis.run;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Ledger;
+import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.log.RowFate;
-import fairboil.ingest.log.SourceFile;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Run;
 import java.util.List;
@@ -50,6 +50,26 @@ public record RunResult(
   public RunResult {
     samples = List.copyOf(samples);
     findings = List.copyOf(findings);
+  }
+
+  /** The same result as if nothing of it had been excluded. */
+  public RunResult asIfIncluded() {
+    return new RunResult(
+        run,
+        build,
+        new Inclusion(Optional.empty(), Optional.empty(), Optional.empty()),
+        outcome,
+        conditions,
+        timeline,
+        flame,
+        boil,
+        energy,
+        fuel,
+        sketch,
+        source,
+        rows,
+        samples,
+        findings);
   }
 
   /** Whether the water boiled. */

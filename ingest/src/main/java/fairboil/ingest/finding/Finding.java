@@ -63,7 +63,8 @@ public record Finding(
   @Override
   public String toString() {
     String text = place + ": " + severity.label() + ": " + problem + ".";
-    return remedy.isEmpty() ? text : text + " " + capitalised(remedy) + ".";
+    String stop = remedy.endsWith("?") ? "" : ".";
+    return remedy.isEmpty() ? text : text + " " + capitalised(remedy) + stop;
   }
 
   private static String capitalised(String clause) {

@@ -2,6 +2,7 @@ package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Ledger;
+import fairboil.ingest.grid.SourceFile;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,6 +1,7 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.grid.SourceFile;
 import java.util.List;
 import java.util.Optional;
 

@@ -18,6 +18,8 @@ public enum RowFate {
   NO_TIME,
   /** The same line as one before. */
   REPEATED,
+  /** Part of the reading begun on a line before it, in a log with a line for each probe. */
+  JOINED,
   /** Cut off at the end of the file. */
   CUT_OFF,
   /** Damaged bytes. */

@@ -1,10 +1,9 @@
 package fairboil.ingest.sheet;
 
-import fairboil.ingest.quantity.Unit;
-import java.util.Optional;
+import fairboil.ingest.quantity.Reading;
 
 /**
- * Reads the text of one cell, from the cell and its header's unit alone.
+ * Reads the text of one cell, from the cell and its column alone.
  *
  * @param <T> what the cell is read as
  */
@@ -15,7 +14,7 @@ interface CellReader<T> {
    * Reads a cell.
    *
    * @param text the cell's text, trimmed, not empty
-   * @param headerUnit the unit in the column's header, if any; a unit in the cell wins
+   * @param context what is known besides
    */
-  CellReading<T> read(String text, Optional<Unit> headerUnit);
+  Reading<T> read(String text, CellContext context);
 }

@@ -5,7 +5,7 @@ import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Quantity;
-import fairboil.ingest.quantity.Unit;
+import fairboil.ingest.quantity.Reading;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +31,7 @@ public final class Column<T> {
   private final String meaning;
   private final String example;
   private final List<Dimension> dimensions;
+  private final List<Dimension> headerDimensions;
   private final CellReader<T> reader;
   private final Need need;
   private final Optional<T> fallback;
@@ -40,6 +41,7 @@ public final class Column<T> {
       String meaning,
       String example,
       List<Dimension> dimensions,
+      List<Dimension> headerDimensions,
       CellReader<T> reader,
       Need need,
       Optional<T> fallback) {
@@ -47,6 +49,7 @@ public final class Column<T> {
     this.meaning = meaning;
     this.example = example;
     this.dimensions = dimensions;
+    this.headerDimensions = headerDimensions;
     this.reader = reader;
     this.need = need;
     this.fallback = fallback;
@@ -54,12 +57,22 @@ public final class Column<T> {
 
   private static <T> Column<T> of(
       String name, String meaning, String example, CellReader<T> reader, Dimension... dimensions) {
+    List<Dimension> held = List.of(dimensions);
     return new Column<>(
-        name, meaning, example, List.of(dimensions), reader, Need.OPTIONAL, Optional.empty());
+        name, meaning, example, held, held, reader, Need.OPTIONAL, Optional.empty());
+  }
+
+  private Column<T> withHeaderOf(List<Dimension> others) {
+    return new Column<>(name, meaning, example, dimensions, others, reader, need, fallback);
   }
 
   static Column<String> text(String name, String meaning, String example) {
     return of(name, meaning, example, Cells.text());
+  }
+
+  /** A reason for leaving something out. */
+  static Column<String> reason(String name, String meaning, String example) {
+    return of(name, meaning, example, Cells.reason());
   }
 
   static Column<List<String>> texts(String name, String meaning, String example) {
@@ -87,11 +100,22 @@ public final class Column<T> {
 
   /** A number whose dimension only its user knows, such as the value of a claim. */
   static Column<Amount> amount(String name, String meaning, String example) {
-    return of(name, meaning, example, Cells.amount());
+    return of(name, meaning, example, Cells.amount()).withHeaderOf(List.of(Dimension.values()));
   }
 
+  /** A plain number that other numbers are multiplied with. */
+  static Column<Quantity> factor(String name, String meaning, String example) {
+    return of(name, meaning, example, Cells.factor(), Dimension.RATIO);
+  }
+
+  /** A time on a stopwatch or a clock. */
   static Column<ClockTime> moment(String name, String meaning, String example) {
-    return of(name, meaning, example, Cells.moment());
+    return of(name, meaning, example, Cells.moment()).withHeaderOf(List.of(Dimension.DURATION));
+  }
+
+  /** A time on a clock. */
+  static Column<ClockTime> timeOfDay(String name, String meaning, String example) {
+    return of(name, meaning, example, Cells.timeOfDay());
   }
 
   static Column<LocalDate> date(String name, String meaning, String example) {
@@ -112,12 +136,14 @@ public final class Column<T> {
 
   /** This column, required. */
   Column<T> required() {
-    return new Column<>(name, meaning, example, dimensions, reader, Need.REQUIRED, fallback);
+    return new Column<>(
+        name, meaning, example, dimensions, headerDimensions, reader, Need.REQUIRED, fallback);
   }
 
   /** This column, with the value that holds where the cell is empty. */
   Column<T> orElse(T value) {
-    return new Column<>(name, meaning, example, dimensions, reader, need, Optional.of(value));
+    return new Column<>(
+        name, meaning, example, dimensions, headerDimensions, reader, need, Optional.of(value));
   }
 
   /** The name as written in headers, lower case, words parted by a blank. */
@@ -150,8 +176,13 @@ public final class Column<T> {
     return fallback;
   }
 
-  CellReading<T> read(String text, Optional<Unit> headerUnit) {
-    return reader.read(text, headerUnit);
+  /** What a unit in its header may be a unit of; empty where none makes sense. */
+  List<Dimension> headerDimensions() {
+    return headerDimensions;
+  }
+
+  Reading<T> read(String text, CellContext context) {
+    return reader.read(text, context);
   }
 
   @Override

@@ -29,7 +29,7 @@ public final class RunsSheet {
 
   /** Time of day of lighting. */
   public static final Column<ClockTime> LIT_AT =
-      Column.moment("lit at", "time of day of lighting", "14:05");
+      Column.timeOfDay("lit at", "time of day of lighting", "14:05");
 
   /** Place in the running order. */
   public static final Column<Integer> ORDER =
@@ -64,21 +64,21 @@ public final class RunsSheet {
 
   /** Fault of the test for which the run is left out (never a fault of the stove). */
   public static final Column<String> EXCLUDE =
-      Column.text(
+      Column.reason(
           "exclude",
           "fault of the test for which the run is left out (never a fault of the stove)",
           "pot knocked over");
 
   /** Fault of the test for which its peak is left out. */
   public static final Column<String> EXCLUDE_PEAK =
-      Column.text(
+      Column.reason(
           "exclude peak",
           "fault of the test for which its peak is left out",
           "flame probe slipped");
 
   /** Fault of the test for which its boil is left out. */
   public static final Column<String> EXCLUDE_BOIL =
-      Column.text(
+      Column.reason(
           "exclude boil", "fault of the test for which its boil is left out", "lid forgotten");
 
   /** Air temperature. */

@@ -38,8 +38,7 @@ public final class SensorsSheet {
 
   /** Factor that its numbers are to be multiplied with. */
   public static final Column<Quantity> SCALE =
-      Column.quantity(
-          "scale", "factor that its numbers are to be multiplied with", "0.1", Dimension.RATIO);
+      Column.factor("scale", "factor that its numbers are to be multiplied with", "0.1");
 
   /** Smallest step of the logger. */
   public static final Column<Quantity> RESOLUTION =

@@ -1,29 +1,108 @@
 package fairboil.reports.cli;
 
+import fairboil.ingest.StudyException;
+import fairboil.reports.chart.ChartException;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
-/** The program: parses what was typed, calls the command, and exits with its code. */
+/** The program: parses what was typed, calls the command, and exits with its status. */
 @Command(
     name = "fairboil",
     mixinStandardHelpOptions = true,
+    scope = ScopeType.INHERIT,
     versionProvider = VersionFromManifest.class,
-    description = "Fair, honest results from the burns of wood-gas camp stoves.")
+    sortOptions = false,
+    usageHelpAutoWidth = true,
+    description =
+        "Turns a folder of sheets and logs from burns of wood-gas camp stoves into fair, honest and"
+            + " publishable results.",
+    footer = {
+      "",
+      "Exit status: 0 done; 1 done, but errors in the data left something out; 2 wrong usage;",
+      "3 the study cannot be read; 4 the report could not be written.",
+      "",
+      "Burn stoves outdoors only. Nothing here measures carbon monoxide or smoke."
+    },
+    subcommands = {NewCommand.class, CheckCommand.class, ReportCommand.class})
 public final class Main implements Runnable {
 
   @Spec private CommandSpec spec;
 
   private Main() {}
 
-  /** Runs the command line and ends the process with its exit code. */
+  /** Runs the command line and ends the process with its exit status. */
   public static void main(String[] args) {
-    System.exit(new CommandLine(new Main()).execute(args));
+    int code = run(writer(System.out), writer(System.err), args);
+    System.exit(code);
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+  }
+
+  /**
+   * Runs one command line.
+   *
+   * @param out where results go
+   * @param err where messages to people go
+   * @param args what was typed
+   * @return the exit status
+   */
+  static int run(PrintWriter out, PrintWriter err, String... args) {
+    CommandLine line =
+        new CommandLine(new Main())
+            .setOut(out)
+            .setErr(err)
+            .setCaseInsensitiveEnumValuesAllowed(true)
+            .setParameterExceptionHandler(Main::explainUsage)
+            .setExecutionExceptionHandler(Main::explain);
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError e) {
+      return say(
+          line,
+          ExitStatus.NOT_WRITTEN,
+          "the memory ran out; give the program more, for instance with"
+              + " FAIRBOIL_JAVA_OPTS=-Xmx2g, or split the study.");
+    }
   }
 
   @Override
   public void run() {
-    spec.commandLine().usage(spec.commandLine().getOut());
+    throw new ParameterException(spec.commandLine(), "say what to do: new, check or report.");
+  }
+
+  private static int explainUsage(ParameterException e, String[] args) {
+    CommandLine line = e.getCommandLine();
+    line.getErr().println("fairboil: " + e.getMessage());
+    line.getErr().println("For help: " + line.getCommandSpec().qualifiedName() + " --help");
+    line.getErr().flush();
+    return ExitStatus.USAGE.code();
+  }
+
+  private static int explain(Exception e, CommandLine line, CommandLine.ParseResult parsed)
+      throws Exception {
+    if (e instanceof StudyException) {
+      return say(line, ExitStatus.STUDY_UNREADABLE, e.getMessage());
+    }
+    if (e instanceof IOException || e instanceof ChartException) {
+      return say(line, ExitStatus.NOT_WRITTEN, e.getMessage());
+    }
+    throw e;
+  }
+
+  private static int say(CommandLine line, ExitStatus status, String sentence) {
+    line.getErr().println("fairboil: " + sentence);
+    line.getErr().flush();
+    return status.code();
   }
 }

@@ -1,18 +1,13 @@
 package fairboil.reports.cli;
 
-import java.util.Optional;
+import fairboil.reports.Program;
 import picocli.CommandLine.IVersionProvider;
 
-/** The version that the build wrote into the manifest of the jar. */
+/** What {@code --version} prints. */
 final class VersionFromManifest implements IVersionProvider {
 
   @Override
   public String[] getVersion() {
-    return new String[] {"fairboil " + version()};
-  }
-
-  private static String version() {
-    return Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
-        .orElse("(not built into a jar)");
+    return new String[] {"fairboil " + Program.version()};
   }
 }

@@ -13,8 +13,10 @@ import fairboil.reports.page.view.EffectView;
 import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.HolesView;
 import fairboil.reports.page.view.TableView;
+import fairboil.reports.words.CheckWords;
 import fairboil.reports.words.EffectWords;
 import fairboil.reports.words.Plural;
+import fairboil.reports.words.Slopes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,8 +49,19 @@ final class HolesSection {
         Plural.sentence(effect.response().label()) + ", " + effect.ring() + " ring",
         words.sentence(effect),
         words.naive(effect).orElse(""),
+        checks(from, effect),
         figure,
         shownAbove ? Charts.id(picture.get()) : "");
+  }
+
+  private static List<String> checks(Materials from, HoleEffect effect) {
+    CheckWords words = CheckWords.of(from.results());
+    return from.results().effectChecks().stream()
+        .filter(checks -> checks.response() == effect.response())
+        .filter(checks -> checks.ring().equals(effect.ring()))
+        .findFirst()
+        .map(words::sentences)
+        .orElse(List.of());
   }
 
   private static TableView models(Materials from) {
@@ -75,19 +88,22 @@ final class HolesSection {
 
   private static List<CellView> row(Materials from, HoleEffect effect, EffectRow row) {
     Dimension dimension = dimension(effect, row);
-    double coarseness = row.interval().width() / 4;
     return List.of(
         CellView.of(effect.response().label()),
         CellView.of(effect.ring()),
         CellView.of(row.model().label()),
         CellView.of(row.term()),
         CellView.number(
-            from.display().value(row.estimate(), coarseness, dimension), row.estimate()),
-        CellView.of(from.display().range(row.interval(), dimension)),
+            Slopes.number(from.display(), row, dimension) + unit(from, dimension), row.estimate()),
+        CellView.of(Slopes.range(from.display(), row, dimension)),
         CellView.number(number(row.degreesOfFreedom()), row.degreesOfFreedom()),
         FigureCells.count(row.builds()),
         FigureCells.count(row.runs()),
         CellView.of(use(effect, row)));
+  }
+
+  private static String unit(Materials from, Dimension dimension) {
+    return dimension == Dimension.DURATION ? "" : "\u00a0" + from.display().symbol(dimension);
   }
 
   private static Dimension dimension(HoleEffect effect, EffectRow row) {

@@ -1,7 +1,7 @@
 package fairboil.reports.page;
 
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.log.SourceFile;
+import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.page.view.CellView;

@@ -24,35 +24,40 @@ public final class Page {
 
   private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
   private final Policy policy = new Policy();
+  private final Materials from;
+
+  private Page(Materials from) {
+    this.from = from;
+  }
+
+  /** The pages of a study. */
+  public static Page of(PageModel model) {
+    return new Page(new Materials(model));
+  }
 
   /**
-   * Writes the page of a study and flushes the writer, which stays open.
+   * Writes the page of the study and flushes the writer, which stays open.
    *
-   * @param model what it is made from
    * @param writer takes the page; write it as UTF-8
    * @throws IOException if the writer refuses
    */
-  public void write(PageModel model, Writer writer) throws IOException {
-    Materials from = new Materials(model);
-    render("page.jte", Map.of("page", view(from)), writer);
+  public void write(Writer writer) throws IOException {
+    render("page.jte", Map.of("page", view()), writer);
   }
 
   /**
    * Writes a run's own page, for studies with more runs than a page holds. It belongs at {@link
    * RunNames#file}.
    *
-   * @param model what the page of the study is made from
-   * @param run one of its runs
+   * @param run one of the runs
    * @param trace its chart, if it has one
    * @param writer takes the page; write it as UTF-8
    * @throws IOException if the writer refuses
    */
-  public void writeRun(PageModel model, RunResult run, Optional<Picture> trace, Writer writer)
-      throws IOException {
-    Materials from = new Materials(model);
+  public void writeRun(RunResult run, Optional<Picture> trace, Writer writer) throws IOException {
     Map<String, Object> parameters = new HashMap<>();
     parameters.put("run", new RunArticle(from).of(run, trace));
-    String title = AnswerWords.of(model.results()).title();
+    String title = AnswerWords.of(from.results()).title();
     parameters.put("head", head("Run " + run.run().key().name() + " – " + title));
     parameters.put("title", title);
     render("runpage.jte", parameters, writer);
@@ -76,7 +81,7 @@ public final class Page {
     return policy.head(title);
   }
 
-  private PageView view(Materials from) {
+  private PageView view() {
     String title = AnswerWords.of(from.results()).title();
     return new PageView(
         head(title),

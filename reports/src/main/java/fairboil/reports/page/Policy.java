@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * The style sheet and the script of a page, and the Content Security Policy that allows these two
@@ -15,11 +17,14 @@ import java.util.Base64;
  */
 final class Policy {
 
+  private static final List<String> SHEETS =
+      List.of("frame.css", "tables.css", "sections.css", "print.css");
+
   private final String style;
   private final String script;
 
   Policy() {
-    style = resource("page.css");
+    style = SHEETS.stream().map(Policy::resource).collect(Collectors.joining("\n"));
     script = resource("page.js");
   }
 

@@ -97,6 +97,7 @@ final class RunFigures {
         run.boil().boilTime());
     figures.put("boil time by stopwatch", run.boil().stopwatchBoilTime());
     figures.put("lit to boil", run.boil().litToBoil());
+    figures.put("burn time", run.boil().burnTime());
     figures.put("hottest water", run.boil().hottestWater());
     figures.put("plateau", run.boil().plateau());
     figures.put("plateau less boiling point", run.boil().plateauOffset());
@@ -112,7 +113,6 @@ final class RunFigures {
     figures.put("peak above air", run.flame().peakRise());
     figures.put("taken off for noise", run.flame().peakBias());
     figures.put("steady flame", run.flame().steadyFlame());
-    figures.put("burn time", run.boil().burnTime());
     return figures;
   }
 

@@ -7,7 +7,7 @@ import java.math.RoundingMode;
 /** Numbers at full precision, as text that does not depend on the version of Java. */
 final class Decimal {
 
-  /** Any decimal of this many digits survives the way to a double and back. */
+  /** Any decimal of this many digits survives the way to a double of full precision and back. */
   private static final int SURE_DIGITS = 15;
 
   /** No double needs more. */
@@ -32,7 +32,8 @@ final class Decimal {
 
   private static BigDecimal shortest(double number) {
     BigDecimal exact = new BigDecimal(number);
-    for (int digits = SURE_DIGITS; digits < MOST_DIGITS; digits++) {
+    int fewest = Math.abs(number) < Double.MIN_NORMAL ? 1 : SURE_DIGITS;
+    for (int digits = fewest; digits < MOST_DIGITS; digits++) {
       BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
       if (rounded.doubleValue() == number) {
         return rounded;

@@ -51,6 +51,7 @@ public final class Labels {
       case RAGGED -> "wrong number of cells";
       case NO_TIME -> "no readable time";
       case REPEATED -> "repeated";
+      case JOINED -> "joined to the line before";
       case CUT_OFF -> "cut off";
       case DAMAGED -> "damaged";
       case OUTSIDE_RUN -> "outside the run";

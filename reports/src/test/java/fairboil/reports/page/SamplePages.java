@@ -1,6 +1,9 @@
 package fairboil.reports.page;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.layout.RingResult;
+import fairboil.analysis.measure.Measure;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.SampleResults;
@@ -49,6 +52,40 @@ final class SamplePages {
         results, study, run -> Optional.ofNullable(runs.get(run.run().key().name())), "0.0-test");
   }
 
+  /** A model with a small picture in place of every chart, which is quicker than drawing. */
+  static PageModel pictured(Results results) {
+    List<Picture> study = new ArrayList<>();
+    for (HoleEffect effect : results.holeEffects()) {
+      study.add(
+          picture(
+              Picture.Kind.HOLE_EFFECT, effect.response().label(), "effect-" + (study.size() + 1)));
+    }
+    study.add(picture(Picture.Kind.BUILDS, Measure.NORMALISED_PEAK.label(), "builds"));
+    results.rings().stream()
+        .map(RingResult::ring)
+        .distinct()
+        .forEach(ring -> study.add(picture(Picture.Kind.RING_MAPS, ring, "ring-" + study.size())));
+    RunNames names = RunNames.of(results);
+    return new PageModel(
+        results,
+        study,
+        run -> Optional.of(picture(Picture.Kind.RUN, run.run().key().name(), names.of(run))),
+        "0.0-test");
+  }
+
+  /** A picture that shows nothing. */
+  static Picture picture(Picture.Kind kind, String subject, String name) {
+    return new Picture(
+        kind,
+        subject,
+        name,
+        new byte[] {1, 2, 3},
+        30,
+        20,
+        "chart of " + subject,
+        "About " + subject);
+  }
+
   /** A model without charts. */
   static PageModel bare(Results results) {
     return new PageModel(results, List.of(), run -> Optional.empty(), "0.0-test");
@@ -57,7 +94,7 @@ final class SamplePages {
   static String written(PageModel model) {
     StringWriter writer = new StringWriter();
     try {
-      new Page().write(model, writer);
+      Page.of(model).write(writer);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -1,0 +1,115 @@
+package fairboil.analysis;
+
+import fairboil.analysis.claim.Claims;
+import fairboil.analysis.compare.Comparisons;
+import fairboil.analysis.compare.FairnessFinder;
+import fairboil.analysis.effect.HoleEffects;
+import fairboil.analysis.group.BuildSummaries;
+import fairboil.analysis.layout.HoleLayout;
+import fairboil.analysis.layout.LayoutResult;
+import fairboil.analysis.precision.Repeatabilities;
+import fairboil.analysis.run.References;
+import fairboil.analysis.run.RunAnalysis;
+import fairboil.analysis.run.RunResult;
+import fairboil.ingest.Study;
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.log.LogOpener;
+import fairboil.ingest.quantity.Quantity;
+import fairboil.ingest.sheet.Run;
+import fairboil.ingest.sheet.Settings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** The whole analysis: a study in, results out. */
+public final class StudyAnalysis {
+
+  private static final double LEAST_CONFIDENCE = 0.5;
+  private static final double MOST_CONFIDENCE = 0.9999;
+  private static final double USUAL_CONFIDENCE = 0.95;
+
+  private final Study study;
+  private final List<Finding> findings = new ArrayList<>();
+
+  private StudyAnalysis(Study study) {
+    this.study = study;
+    this.findings.addAll(study.findings());
+  }
+
+  /**
+   * Works out a study on all processors.
+   *
+   * @param study the sheets
+   * @param logs opens the log of each run; each is read once, worked out and dropped
+   */
+  public static Results of(Study study, LogOpener logs) {
+    return of(study, logs, Runtime.getRuntime().availableProcessors());
+  }
+
+  /**
+   * Works out a study; the same on any number of workers.
+   *
+   * @param study the sheets
+   * @param logs opens the log of each run; called from several threads at once, for different runs
+   * @param workers how many runs may be worked on at once, at least 1: so many logs are held
+   */
+  public static Results of(Study study, LogOpener logs, int workers) {
+    References references = References.of(study);
+    RunAnalysis analysis = new RunAnalysis(study, references);
+    return of(study, references, run -> analysis.analyse(run, logs.open(run)), workers);
+  }
+
+  /**
+   * Works out a study, run by run, then as a whole.
+   *
+   * @param references the reference conditions
+   * @param perRun works out one run; called from several threads at once, for different runs
+   * @param workers how many runs may be worked on at once, at least 1
+   */
+  static Results of(
+      Study study, References references, Function<Run, RunResult> perRun, int workers) {
+    return new StudyAnalysis(study).results(references, InOrder.map(study.runs(), workers, perRun));
+  }
+
+  private Results results(References references, List<RunResult> runs) {
+    double confidence = confidence();
+    LayoutResult layout = HoleLayout.of(study);
+    HoleEffects.Outcome effects =
+        HoleEffects.of(study, runs, layout, references.ambient(), confidence);
+    Claims.Outcome claims = Claims.of(study, runs, effects.effects(), confidence);
+    Comparisons.Outcome comparisons = Comparisons.of(study, runs, confidence);
+    runs.forEach(run -> findings.addAll(run.findings()));
+    findings.addAll(layout.findings());
+    findings.addAll(effects.findings());
+    findings.addAll(comparisons.findings());
+    findings.addAll(claims.findings());
+    return new Results(
+        study,
+        references,
+        confidence,
+        runs,
+        BuildSummaries.of(study.builds(), runs, confidence),
+        layout.rings(),
+        effects.effects(),
+        effects.checks(),
+        comparisons.differences(),
+        comparisons.ranks(),
+        FairnessFinder.of(study, runs),
+        Repeatabilities.of(runs, confidence),
+        claims.results(),
+        findings.stream().distinct().sorted().toList());
+  }
+
+  private double confidence() {
+    Quantity asked = study.settings().get(Settings.CONFIDENCE);
+    if (LEAST_CONFIDENCE <= asked.value() && asked.value() <= MOST_CONFIDENCE) {
+      return asked.value();
+    }
+    findings.add(
+        Finding.error(
+            study.settings().place(Settings.CONFIDENCE),
+            "a confidence must lie between 50 % and 99.99 %",
+            "type 95 % or leave it out; 95 % was used"));
+    return USUAL_CONFIDENCE;
+  }
+}

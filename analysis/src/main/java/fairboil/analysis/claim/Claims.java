@@ -1,0 +1,240 @@
+package fairboil.analysis.claim;
+
+import fairboil.analysis.claim.ClaimResult.Estimate;
+import fairboil.analysis.claim.ClaimResult.Verdict;
+import fairboil.analysis.claim.Evidence.Reach;
+import fairboil.analysis.effect.EffectRow;
+import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.figure.Interval;
+import fairboil.analysis.group.BuildSummaries;
+import fairboil.analysis.group.Summary;
+import fairboil.analysis.measure.Measure;
+import fairboil.analysis.model.Chance;
+import fairboil.analysis.run.RunResult;
+import fairboil.ingest.Study;
+import fairboil.ingest.choice.HoldsFor;
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.sheet.Claim;
+import fairboil.ingest.sheet.ClaimsSheet;
+import fairboil.ingest.sheet.Settings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Tests the claims of a study. */
+public final class Claims {
+
+  private final List<HoleEffect> effects;
+  private final Subject.Finder finder;
+  private final int seed;
+  private final List<Finding> findings = new ArrayList<>();
+
+  private Claims(Study study, List<RunResult> runs, List<HoleEffect> effects) {
+    this.effects = effects;
+    this.finder = new Subject.Finder(study, runs);
+    this.seed = study.settings().get(Settings.SEED);
+  }
+
+  /**
+   * Results and findings.
+   *
+   * @param results one a claim, in the order of the study; unmodifiable
+   * @param findings what a reader should know of the sheet; unmodifiable
+   */
+  public record Outcome(List<ClaimResult> results, List<Finding> findings) {
+
+    /** Copies the lists. */
+    public Outcome {
+      results = List.copyOf(results);
+      findings = List.copyOf(findings);
+    }
+  }
+
+  /** A claim that has been read, and what there is to judge it by or why it cannot be. */
+  private record Prepared(
+      Claim claim,
+      Optional<Measure> measure,
+      Optional<Statement> statement,
+      Optional<Evidence> evidence,
+      Optional<String> refusal) {}
+
+  /**
+   * Tests claims. The chance of an error is shared out over all those that can be tested
+   * (Bonferroni).
+   *
+   * @param study the sheets
+   * @param runs the results of all runs
+   * @param effects the hole effects, the hole ring's first
+   * @param confidence of all claims together, between 0 and 1
+   */
+  public static Outcome of(
+      Study study, List<RunResult> runs, List<HoleEffect> effects, double confidence) {
+    Claims claims = new Claims(study, runs, effects);
+    List<Prepared> prepared = study.claims().stream().map(claims::prepare).toList();
+    long testable = prepared.stream().filter(claim -> claim.evidence.isPresent()).count();
+    double alpha = (1 - confidence) / Math.max(1, testable);
+    return new Outcome(
+        prepared.stream().map(claim -> result(claim, alpha)).toList(), claims.findings);
+  }
+
+  private Prepared prepare(Claim claim) {
+    ClaimReader reader = new ClaimReader(claim, findings::add);
+    Optional<Measure> measure = Optional.empty();
+    try {
+      measure = Optional.of(reader.measure());
+      Optional<Subject> against = finder.against(claim);
+      Statement statement =
+          against.isPresent()
+              ? reader.statement(measure.get().dimension().ofDifference(), Optional.of(0.0))
+              : reader.statement(measure.get().dimension(), Optional.empty());
+      Evidence evidence = evidence(claim, measure.get(), against);
+      return new Prepared(
+          claim, measure, Optional.of(statement), Optional.of(evidence), Optional.empty());
+    } catch (Refusal refusal) {
+      return new Prepared(
+          claim, measure, Optional.empty(), Optional.empty(), Optional.of(refusal.getMessage()));
+    }
+  }
+
+  private Evidence evidence(Claim claim, Measure measure, Optional<Subject> against)
+      throws Refusal {
+    if (measure.level() == Measure.Level.STUDY) {
+      return holeEffect(measure);
+    }
+    Subject about = finder.about(claim);
+    Means means = new Means(measure);
+    if (claim.row().get(ClaimsSheet.HOLDS_FOR) == HoldsFor.MOST_RUNS) {
+      return mostRuns(claim, means, about, against);
+    }
+    if (measure.level() == Measure.Level.BUILD) {
+      return against.isEmpty() ? share(about) : shares(about, against.get());
+    }
+    return against.isEmpty()
+        ? means.mean(about)
+        : means.difference(about, against.get(), finder.where(claim));
+  }
+
+  private Evidence mostRuns(Claim claim, Means means, Subject about, Optional<Subject> against)
+      throws Refusal {
+    if (against.isPresent()) {
+      throw new Refusal("most runs are judged against a value, not against other runs");
+    }
+    return means.mostRuns(
+        about,
+        claim.row().get(ClaimsSheet.RELATION),
+        Chance.stream(seed, claim.key().name(), "most runs"));
+  }
+
+  private static Evidence share(Subject about) {
+    int runs = about.runs().size();
+    int builds = about.runs().byBuild().size();
+    return new Evidence(
+        confidence -> {
+          Summary share = BuildSummaries.share(about.runs().boiled(), runs, confidence);
+          return Optional.of(new Estimate(share.mean(), share.interval().orElseThrow()));
+        },
+        runs,
+        builds,
+        Optional.empty());
+  }
+
+  /** Two shares by their exact intervals (Newcombe, Statistics in Medicine 17, 1998). */
+  private static Evidence shares(Subject about, Subject against) {
+    int runs = about.runs().size() + against.runs().size();
+    return new Evidence(
+        confidence -> {
+          Summary a = BuildSummaries.share(about.runs().boiled(), about.runs().size(), confidence);
+          Summary b =
+              BuildSummaries.share(against.runs().boiled(), against.runs().size(), confidence);
+          double difference = a.mean() - b.mean();
+          Interval ofA = a.interval().orElseThrow();
+          Interval ofB = b.interval().orElseThrow();
+          return Optional.of(
+              new Estimate(
+                  difference,
+                  new Interval(
+                      difference - Math.hypot(a.mean() - ofA.low(), ofB.high() - b.mean()),
+                      difference + Math.hypot(ofA.high() - a.mean(), b.mean() - ofB.low()))));
+        },
+        runs,
+        about.runs().byBuild().size() + against.runs().byBuild().size(),
+        Optional.empty());
+  }
+
+  private Evidence holeEffect(Measure measure) {
+    Measure response =
+        measure == Measure.HOLE_EFFECT_ON_PEAK
+            ? Measure.NORMALISED_PEAK
+            : Measure.NORMALISED_BOIL_TIME;
+    Optional<HoleEffect> effect =
+        effects.stream().filter(each -> each.response() == response).findFirst();
+    Optional<EffectRow> row = effect.flatMap(HoleEffect::headline);
+    if (row.isEmpty()) {
+      int builds = effect.map(each -> each.points().size()).orElse(0);
+      return Evidence.none(0, builds, "there is no hole effect to judge it by");
+    }
+    return Evidence.student(
+        row.get().estimate(),
+        row.get().standardError(),
+        row.get().degreesOfFreedom(),
+        row.get().runs(),
+        row.get().builds(),
+        Optional.empty());
+  }
+
+  private static ClaimResult result(Prepared prepared, double alpha) {
+    if (prepared.evidence.isEmpty()) {
+      return new ClaimResult(
+          prepared.claim,
+          prepared.measure,
+          Verdict.NOT_TESTABLE,
+          prepared.refusal,
+          Optional.empty(),
+          Optional.empty(),
+          1 - alpha,
+          0,
+          0);
+    }
+    Evidence evidence = prepared.evidence.get();
+    Statement statement = prepared.statement.orElseThrow();
+    double confidence = statement.confidence(alpha);
+    Optional<Estimate> estimate = evidence.estimator().apply(confidence);
+    Verdict verdict =
+        estimate.map(each -> statement.verdict(each.interval())).orElse(Verdict.NOT_SETTLED);
+    if (evidence.reach() == Reach.FROM_BELOW && !statement.holdsBeyond(verdict)) {
+      estimate = Optional.empty();
+      verdict = Verdict.NOT_SETTLED;
+    }
+    return new ClaimResult(
+        prepared.claim,
+        prepared.measure,
+        verdict,
+        reason(evidence, statement, estimate, verdict, confidence),
+        estimate,
+        Optional.of(statement.bounds()),
+        confidence,
+        evidence.runs(),
+        evidence.builds());
+  }
+
+  /** What needs saying of the evidence; of a claim not settled also what would settle it. */
+  private static Optional<String> reason(
+      Evidence evidence,
+      Statement statement,
+      Optional<Estimate> estimate,
+      Verdict verdict,
+      double confidence) {
+    boolean more = verdict == Verdict.NOT_SETTLED && estimate.isPresent();
+    Optional<String> needed =
+        more
+            ? evidence
+                .scatter()
+                .flatMap(
+                    scatter ->
+                        scatter.needed(estimate.get().value(), statement.bounds(), confidence))
+            : Optional.empty();
+    return evidence.reason().isPresent() && needed.isPresent()
+        ? Optional.of(evidence.reason().get() + "; " + needed.get())
+        : evidence.reason().or(() -> needed);
+  }
+}

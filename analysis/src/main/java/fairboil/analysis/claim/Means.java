@@ -1,0 +1,276 @@
+package fairboil.analysis.claim;
+
+import fairboil.analysis.claim.Subject.Scope;
+import fairboil.analysis.figure.Figure;
+import fairboil.analysis.group.RunGroup;
+import fairboil.analysis.group.Summary;
+import fairboil.analysis.measure.Measure;
+import fairboil.ingest.choice.Relation;
+import fairboil.ingest.sheet.Key;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.random.RandomGenerator;
+
+/** What runs say of a mean, and of a difference between two means. */
+final class Means {
+
+  private static final String ONE_STOVE =
+      "one build only, so this is about that stove and not about others like it";
+
+  private final Measure measure;
+
+  Means(Measure measure) {
+    this.measure = measure;
+  }
+
+  /** The values of a subject by build; builds without any are left out. */
+  private Map<Key, double[]> byBuild(RunGroup runs) {
+    Map<Key, double[]> values = new LinkedHashMap<>();
+    runs.byBuild()
+        .forEach(
+            (build, own) -> {
+              double[] known =
+                  own.figures(measure).stream()
+                      .mapToDouble(figure -> figure.measured().value())
+                      .toArray();
+              if (known.length > 0) {
+                values.put(build, known);
+              }
+            });
+    return values;
+  }
+
+  /** The mean, to be judged against a fixed value: what instruments share counts once. */
+  Evidence mean(Subject subject) {
+    Map<Key, double[]> builds = byBuild(subject.runs());
+    int runs = count(builds);
+    if (runs == 0) {
+      return Evidence.none(0, 0, nothingKnown());
+    }
+    boolean ofRuns = subject.scope() == Scope.ONE_BUILD || builds.size() == 1;
+    double[] units = ofRuns ? all(builds) : means(builds);
+    Optional<String> reason =
+        ofRuns && subject.scope() == Scope.BUILDS ? Optional.of(ONE_STOVE) : Optional.empty();
+    if (units.length < 2) {
+      return Evidence.none(runs, builds.size(), "a single run has no scatter to judge it by");
+    }
+    Summary summary = Summary.of(units, 0.5);
+    double scatter = summary.sd().orElseThrow() / Math.sqrt(units.length);
+    double shared = shared(subject.runs());
+    double standardError = Math.hypot(scatter, shared);
+    Evidence evidence =
+        Evidence.student(
+                summary.mean(),
+                standardError,
+                effectiveDegreesOfFreedom(scatter, standardError, units.length - 1.0),
+                runs,
+                builds.size(),
+                reason)
+            .with(
+                new Scatter(
+                    summary.sd().orElseThrow(), units.length, shared, ofRuns ? "runs" : "builds"));
+    return subject.runs().hidesFailures(measure)
+        ? evidence.fromBelow(tooShort(subject.runs()))
+        : evidence;
+  }
+
+  private static String tooShort(RunGroup runs) {
+    int failures = runs.failures();
+    return failures
+        + (failures == 1 ? " run of " : " runs of ")
+        + runs.size()
+        + " did not boil and"
+        + (failures == 1 ? " counts" : " count")
+        + " as longer than any that did, so the mean of the others is too short";
+  }
+
+  /** Most runs, to be judged against a fixed value. */
+  Evidence mostRuns(Subject subject, Relation relation, RandomGenerator random) {
+    Map<Key, double[]> builds = byBuild(subject.runs());
+    int runs = count(builds);
+    Optional<String> trouble = trouble(subject.runs(), runs);
+    if (trouble.isPresent()) {
+      return Evidence.none(runs, builds.size(), trouble.get());
+    }
+    MostRuns most = new MostRuns(relation, shared(subject.runs()));
+    if (subject.scope() == Scope.ONE_BUILD) {
+      return most.ofOneBuild(all(builds), Optional.empty());
+    }
+    return builds.size() == 1
+        ? most.ofOneBuild(all(builds), Optional.of(ONE_STOVE))
+        : most.ofBuilds(List.copyOf(builds.values()), random);
+  }
+
+  private String nothingKnown() {
+    return "no run that counts has a known " + measure.label();
+  }
+
+  /** Welch–Satterthwaite (JCGM 100:2008, G.2b); the shared part is known well. */
+  private static double effectiveDegreesOfFreedom(
+      double scatter, double combined, double degreesOfFreedom) {
+    return scatter == 0
+        ? Double.POSITIVE_INFINITY
+        : degreesOfFreedom * Math.pow(combined / scatter, 4);
+  }
+
+  /** The part of the uncertainty that does not average out, root mean square over the runs. */
+  private double shared(RunGroup runs) {
+    return Math.sqrt(
+        runs.figures(measure).stream()
+            .map(Figure::budget)
+            .mapToDouble(budget -> budget.shared() * budget.shared())
+            .average()
+            .orElse(0));
+  }
+
+  private Optional<String> trouble(RunGroup runs, int known) {
+    if (known == 0) {
+      return Optional.of(nothingKnown());
+    }
+    return runs.hidesFailures(measure)
+        ? Optional.of(
+            "in "
+                + runs.failures()
+                + " of "
+                + runs.size()
+                + " runs the water did not boil, so there is no mean "
+                + measure.label())
+        : Optional.empty();
+  }
+
+  /**
+   * The first mean less the second. What instruments share cancels.
+   *
+   * @param all the runs from which the scatter within builds may be pooled
+   */
+  Evidence difference(Subject first, Subject second, RunGroup all) {
+    Map<Key, double[]> a = byBuild(first.runs());
+    Map<Key, double[]> b = byBuild(second.runs());
+    int runs = count(a) + count(b);
+    Map<Key, double[]> both = new LinkedHashMap<>(a);
+    both.putAll(b);
+    int builds = both.size();
+    Optional<String> trouble =
+        trouble(first.runs(), count(a)).or(() -> trouble(second.runs(), count(b)));
+    if (trouble.isPresent()) {
+      return Evidence.none(runs, builds, trouble.get());
+    }
+    List<Key> common = a.keySet().stream().filter(b::containsKey).toList();
+    if (common.size() > 1) {
+      return withinBuilds(a, b, common, runs);
+    }
+    if (common.size() == 1) {
+      Key build = common.get(0);
+      return welch(a.get(build), b.get(build), Optional.of(ONE_STOVE));
+    }
+    if (a.size() == 1 && b.size() == 1) {
+      return twoStoves(only(a), only(b), all, stovesOrDesigns(first, second));
+    }
+    return pooled(means(a), means(b), runs, builds);
+  }
+
+  private static Optional<String> stovesOrDesigns(Subject first, Subject second) {
+    boolean stoves = first.scope() == Scope.ONE_BUILD && second.scope() == Scope.ONE_BUILD;
+    return stoves
+        ? Optional.empty()
+        : Optional.of("one build of each, so this is about those two stoves alone");
+  }
+
+  /** The differences within builds that have both. */
+  private static Evidence withinBuilds(
+      Map<Key, double[]> a, Map<Key, double[]> b, List<Key> common, int runs) {
+    double[] differences =
+        common.stream().mapToDouble(build -> mean(a.get(build)) - mean(b.get(build))).toArray();
+    Summary summary = Summary.of(differences, 0.5);
+    return Evidence.student(
+        summary.mean(),
+        summary.sd().orElseThrow() / Math.sqrt(differences.length),
+        differences.length - 1.0,
+        runs,
+        common.size(),
+        Optional.empty());
+  }
+
+  /** Two stoves, by the scatter of runs pooled over all builds. */
+  private Evidence twoStoves(double[] a, double[] b, RunGroup all, Optional<String> reason) {
+    double squares = 0;
+    int degreesOfFreedom = 0;
+    for (double[] values : byBuild(all).values()) {
+      squares += squares(values);
+      degreesOfFreedom += values.length - 1;
+    }
+    if (degreesOfFreedom == 0) {
+      return Evidence.none(
+          a.length + b.length, 2, "no build was burnt twice, so there is no scatter to judge by");
+    }
+    double variance = squares / degreesOfFreedom;
+    return Evidence.student(
+        mean(a) - mean(b),
+        Math.sqrt(variance * (1.0 / a.length + 1.0 / b.length)),
+        degreesOfFreedom,
+        a.length + b.length,
+        2,
+        reason);
+  }
+
+  /** Means of builds, by their scatter pooled over both sides. */
+  private static Evidence pooled(double[] a, double[] b, int runs, int builds) {
+    int degreesOfFreedom = a.length + b.length - 2;
+    double variance = (squares(a) + squares(b)) / degreesOfFreedom;
+    return Evidence.student(
+        mean(a) - mean(b),
+        Math.sqrt(variance * (1.0 / a.length + 1.0 / b.length)),
+        degreesOfFreedom,
+        runs,
+        builds,
+        Optional.empty());
+  }
+
+  /** Welch (Biometrika 34, 1947). */
+  private static Evidence welch(double[] a, double[] b, Optional<String> reason) {
+    int runs = a.length + b.length;
+    if (a.length < 2 || b.length < 2) {
+      return Evidence.none(runs, 1, "a single run on one side has no scatter to judge it by");
+    }
+    double ofA = squares(a) / (a.length - 1) / a.length;
+    double ofB = squares(b) / (b.length - 1) / b.length;
+    double variance = ofA + ofB;
+    double degreesOfFreedom =
+        variance == 0
+            ? runs - 2.0
+            : variance * variance / (ofA * ofA / (a.length - 1) + ofB * ofB / (b.length - 1));
+    return Evidence.student(
+        mean(a) - mean(b), Math.sqrt(variance), degreesOfFreedom, runs, 1, reason);
+  }
+
+  private static int count(Map<Key, double[]> builds) {
+    return builds.values().stream().mapToInt(values -> values.length).sum();
+  }
+
+  private static double[] only(Map<Key, double[]> builds) {
+    return builds.values().iterator().next();
+  }
+
+  private static double[] all(Map<Key, double[]> builds) {
+    return builds.values().stream().flatMapToDouble(Arrays::stream).toArray();
+  }
+
+  private static double[] means(Map<Key, double[]> builds) {
+    List<Double> means = new ArrayList<>();
+    builds.values().forEach(values -> means.add(mean(values)));
+    return means.stream().mapToDouble(mean -> mean).toArray();
+  }
+
+  private static double mean(double[] values) {
+    return Arrays.stream(values).average().orElseThrow();
+  }
+
+  private static double squares(double[] values) {
+    double mean = mean(values);
+    return Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum();
+  }
+}

@@ -1,0 +1,137 @@
+package fairboil.analysis.effect;
+
+import fairboil.analysis.group.RunGroup;
+import fairboil.analysis.measure.Measure;
+import fairboil.ingest.Study;
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.sheet.Build;
+import fairboil.ingest.sheet.Settings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What a reader should know of a hole effect, in words.
+ *
+ * @param study the sheets
+ */
+record EffectFindings(Study study) {
+
+  /** A correlation of ambient with hole error beyond this may pass for an effect of it. */
+  private static final double TOGETHER = 0.5;
+
+  /** A correlation beyond which two errors cannot be told apart. */
+  private static final double INSEPARABLE = 0.7;
+
+  private String holesFile() {
+    return study.holes().isEmpty() ? "holes.csv" : study.holes().get(0).row().place().file();
+  }
+
+  Finding noHoles() {
+    return Finding.note(
+        Place.of(holesFile()),
+        "no hole positions could be judged, so whether hole position matters is not asked",
+        "measure the holes of each build and list them in holes.csv and rings.csv");
+  }
+
+  Finding notMeasured(String ring) {
+    return Finding.error(
+        study.settings().place(Settings.HOLE_RING),
+        "no holes of ring " + ring + " could be judged",
+        "correct the name, or measure its holes; until then there is no hole effect");
+  }
+
+  Finding severalRings(List<String> rings, double each) {
+    return Finding.note(
+        Place.of(holesFile()),
+        String.format(
+            Locale.ROOT,
+            "the hole effect is asked of %d rings (%s), so each of its intervals is one of %.2f %%:"
+                + " only so do they hold together",
+            rings.size(),
+            String.join(", ", rings),
+            100 * each),
+        "name the hole ring in study.csv, before looking, to ask of one ring alone");
+  }
+
+  /** Causes that went together with hole error. */
+  List<Finding> together(EffectChecks check) {
+    List<Finding> findings = new ArrayList<>();
+    double ambient = check.ambientCorrelation().orElse(0);
+    if (Math.abs(ambient) > TOGETHER) {
+      findings.add(
+          together(
+              check,
+              "builds with larger hole errors were burnt in "
+                  + (ambient > 0 ? "warmer" : "colder")
+                  + " air",
+              ambient,
+              "burn good and bad stoves on the same days, in random order"));
+    }
+    double area = check.areaCorrelation().orElse(0);
+    if (Math.abs(area) > INSEPARABLE) {
+      findings.add(
+          together(
+              check,
+              "hole position and open area went wrong together",
+              area,
+              "their effects cannot be separated here; drill stoves that are off in one of them"
+                  + " only"));
+    }
+    return findings;
+  }
+
+  private Finding together(EffectChecks check, String what, double r, String remedy) {
+    return Finding.warning(
+        Place.of(holesFile()),
+        what + String.format(Locale.ROOT, " (ring %s, correlation %.2f)", check.ring(), r),
+        remedy);
+  }
+
+  static Finding hidden(Build build, Measure response, RunGroup own) {
+    return Finding.warning(
+        build.row().place(),
+        "build "
+            + build.key()
+            + " did not boil in "
+            + own.failures()
+            + " of "
+            + own.size()
+            + " runs, so it has no mean "
+            + response.label()
+            + " and is not in the hole effect on it",
+        "nothing need be done: not boiling is a result, and is counted");
+  }
+
+  /** What is missing for an effect to be seen. */
+  List<Finding> lacking(HoleEffect effect) {
+    int builds = effect.points().size();
+    return switch (effect.verdict()) {
+      case TOO_FEW_BUILDS ->
+          List.of(
+              Finding.warning(
+                  Place.of(holesFile()),
+                  tooFew(builds, effect),
+                  "drill and burn at least " + (4 - builds) + " more"));
+      case NO_SPREAD ->
+          List.of(
+              Finding.warning(
+                  Place.of(holesFile()),
+                  "all builds have the same hole error in ring "
+                      + effect.ring()
+                      + ", so its effect cannot be seen",
+                  "drill some stoves better and some worse"));
+      default -> List.of();
+    };
+  }
+
+  private static String tooFew(int builds, HoleEffect effect) {
+    String having = " with hole positions in ring " + effect.ring() + " and a known flame";
+    return switch (builds) {
+      case 0 -> "no build" + having + ": nothing to draw a line through";
+      case 1 -> "1 build" + having + ": no line through 1 point can be drawn";
+      default -> builds + " builds" + having + ": no line through 2 points can be tested";
+    };
+  }
+}

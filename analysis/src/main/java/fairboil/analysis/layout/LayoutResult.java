@@ -1,0 +1,29 @@
+package fairboil.analysis.layout;
+
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.sheet.Key;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The rings of all builds of a study.
+ *
+ * @param rings one result for each build and ring of which holes were measured, in the order of
+ *     builds, then of rings; unmodifiable
+ * @param findings what a reader should know of rings and holes; unmodifiable
+ */
+public record LayoutResult(List<RingResult> rings, List<Finding> findings) {
+
+  /** Copies the lists. */
+  public LayoutResult {
+    rings = List.copyOf(rings);
+    findings = List.copyOf(findings);
+  }
+
+  /** The ring of that name of that build, if its holes were measured. */
+  public Optional<RingResult> ring(Key build, String name) {
+    return rings.stream()
+        .filter(ring -> ring.build().equals(build) && ring.ring().equals(name))
+        .findFirst();
+  }
+}

@@ -1,0 +1,205 @@
+package fairboil.analysis.layout;
+
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.sheet.Hole;
+import fairboil.ingest.sheet.HolesSheet;
+import fairboil.ingest.sheet.RingsSheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The holes of a wall ring as measured along one strip laid round the can.
+ *
+ * @param wrap the length of the strip that goes round once, m
+ * @param spots the holes, by number
+ */
+record WallStrip(double wrap, List<Spot> spots) {
+
+  /** How far beyond the ends of the wrap a hole may stand, as a part of the wrap. */
+  private static final double OVERLAP = 0.05;
+
+  /** A misclosure that is shown at all, m. */
+  private static final double SHOWN = 0.05e-3;
+
+  /** Reads the holes of a ring, or says why their places on the wrap are not known. */
+  static Optional<WallStrip> of(Plan plan, List<Hole> holes, double sigma, List<Finding> findings) {
+    List<List<Hole>> readings = List.copyOf(Readings.sorted(holes, plan.holes(), findings));
+    if (readings.isEmpty()) {
+      return Optional.empty();
+    }
+    OptionalDouble wrap = wrap(plan, readings.get(0));
+    if (wrap.isEmpty() || !(wrap.getAsDouble() > 0)) {
+      findings.add(noWrap(plan));
+      return Optional.empty();
+    }
+    return Optional.of(read(readings, wrap.getAsDouble(), sigma, findings));
+  }
+
+  private static WallStrip read(
+      List<List<Hole>> readings, double wrap, double sigma, List<Finding> findings) {
+    List<List<Spot>> strips = new ArrayList<>();
+    for (List<Hole> reading : readings) {
+      List<Spot> strip = strip(reading, wrap, sigma, findings);
+      if (!strip.isEmpty()) {
+        strips.add(strips.isEmpty() ? strip : laidOnto(strips.get(0), strip, wrap));
+      }
+    }
+    if (strips.size() > 1) {
+      Readings.check(Readings.common(strips.get(0), strips.get(1)), 1, sigma, findings);
+    }
+    return new WallStrip(wrap, Readings.averaged(strips));
+  }
+
+  private static Finding noWrap(Plan plan) {
+    return Finding.error(
+        plan.ring().row().place(RingsSheet.WRAP),
+        "ring " + plan.name() + " has no wrap, so places along it cannot be judged",
+        "lay a strip round the can and type its length, such as 314 mm (a diameter will not do:"
+            + " cans are not round)");
+  }
+
+  /** The wrap of the plan, else the sum of the gaps if they go all round. */
+  private static OptionalDouble wrap(Plan plan, List<Hole> reading) {
+    boolean closed =
+        reading.size() > 1
+            && reading.stream().allMatch(hole -> HoleCells.has(hole, HolesSheet.GAP));
+    return plan.wrap().isPresent() || !closed
+        ? plan.wrap()
+        : OptionalDouble.of(
+            reading.stream().mapToDouble(hole -> HoleCells.get(hole, HolesSheet.GAP)).sum());
+  }
+
+  private static List<Spot> strip(
+      List<Hole> reading, double wrap, double sigma, List<Finding> findings) {
+    boolean byGaps = reading.stream().noneMatch(hole -> HoleCells.has(hole, HolesSheet.ALONG));
+    return byGaps ? fromGaps(reading, wrap, sigma, findings) : fromPlaces(reading, wrap, findings);
+  }
+
+  private static List<Spot> fromPlaces(List<Hole> reading, double wrap, List<Finding> findings) {
+    List<Spot> spots = new ArrayList<>();
+    for (Hole hole : reading) {
+      if (!HoleCells.has(hole, HolesSheet.ALONG)) {
+        findings.add(noPlace(hole));
+      } else if (offTheWrap(HoleCells.get(hole, HolesSheet.ALONG), wrap)) {
+        findings.add(offTheWrap(hole, wrap));
+      } else {
+        spots.add(spot(hole, HoleCells.get(hole, HolesSheet.ALONG)));
+      }
+    }
+    return spots;
+  }
+
+  private static boolean offTheWrap(double along, double wrap) {
+    return along < -OVERLAP * wrap || along > (1 + OVERLAP) * wrap;
+  }
+
+  private static Finding offTheWrap(Hole hole, double wrap) {
+    return Finding.error(
+        hole.row().place(HolesSheet.ALONG),
+        "hole "
+            + hole.number()
+            + " stands at "
+            + Words.millimetres(HoleCells.get(hole, HolesSheet.ALONG))
+            + " on a wrap of "
+            + Words.millimetres(wrap),
+        "correct the cell or its unit; this hole is left out");
+  }
+
+  private static Finding noPlace(Hole hole) {
+    return Finding.error(
+        hole.row().place(HolesSheet.ALONG),
+        "hole " + hole.number() + " of ring " + hole.ring() + " has no place along the wrap",
+        "type where it is along the strip, or the gap to the next hole for all holes;"
+            + " this hole is left out");
+  }
+
+  /** Adds up the gaps from the first hole; where they go all round, they are made to close. */
+  private static List<Spot> fromGaps(
+      List<Hole> reading, double wrap, double sigma, List<Finding> findings) {
+    int last = reading.size() - 1;
+    boolean closed = reading.stream().allMatch(hole -> HoleCells.has(hole, HolesSheet.GAP));
+    double total =
+        reading.stream()
+            .filter(hole -> HoleCells.has(hole, HolesSheet.GAP))
+            .mapToDouble(hole -> HoleCells.get(hole, HolesSheet.GAP))
+            .sum();
+    double stretch = closed ? wrap / total : 1;
+    if (closed) {
+      reportMisclosure(reading, total - wrap, sigma, findings);
+    }
+    List<Spot> spots = new ArrayList<>();
+    double along = 0;
+    for (int i = 0; i <= last; i++) {
+      Hole hole = reading.get(i);
+      if (Double.isNaN(along) || offTheWrap(along, wrap)) {
+        findings.add(noPlace(hole));
+        continue;
+      }
+      spots.add(spot(hole, along));
+      along +=
+          HoleCells.has(hole, HolesSheet.GAP)
+              ? stretch * HoleCells.get(hole, HolesSheet.GAP)
+              : Double.NaN;
+    }
+    return spots;
+  }
+
+  private static void reportMisclosure(
+      List<Hole> reading, double misclosure, double sigma, List<Finding> findings) {
+    if (Math.abs(misclosure) < SHOWN) {
+      return;
+    }
+    Place place = reading.get(0).row().place(HolesSheet.GAP);
+    String problem =
+        "the gaps of ring "
+            + reading.get(0).ring()
+            + " of build "
+            + reading.get(0).build()
+            + " add up to "
+            + Words.millimetres(Math.abs(misclosure))
+            + (misclosure > 0 ? " more" : " less")
+            + " than the wrap";
+    boolean explained = Math.abs(misclosure) <= 2 * sigma * Math.sqrt(reading.size());
+    findings.add(
+        explained
+            ? Finding.note(place, problem, "nothing need be done: it was spread over the gaps")
+            : Finding.warning(
+                place, problem, "measure gaps and wrap again; it was spread over the gaps"));
+  }
+
+  private static Spot spot(Hole hole, double along) {
+    return new Spot(
+        hole.number(),
+        along,
+        HoleCells.find(hole, HolesSheet.HEIGHT).orElse(Double.NaN),
+        HoleCells.find(hole, HolesSheet.DIAMETER),
+        1,
+        hole.row().place());
+  }
+
+  /** The second strip, moved so that it starts where the first did. */
+  private static List<Spot> laidOnto(List<Spot> first, List<Spot> second, double wrap) {
+    List<Spot[]> pairs = Readings.common(first, second);
+    if (pairs.isEmpty()) {
+      return second;
+    }
+    double shift =
+        Circular.mean(
+            pairs.stream().mapToDouble(pair -> pair[1].a() - pair[0].a()).toArray(), wrap);
+    return second.stream()
+        .map(spot -> spot.at(near(first, spot, spot.a() - shift, wrap), spot.b()))
+        .toList();
+  }
+
+  /** The place, moved by whole wraps to the side of the strip on which the first reading is. */
+  private static double near(List<Spot> first, Spot spot, double along, double wrap) {
+    return first.stream()
+        .filter(other -> other.number() == spot.number())
+        .findFirst()
+        .map(other -> other.a() + Circular.wrapped(along - other.a(), wrap))
+        .orElse(along);
+  }
+}

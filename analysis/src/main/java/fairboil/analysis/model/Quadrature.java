@@ -1,0 +1,92 @@
+package fairboil.analysis.model;
+
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.numbers.gamma.LogGamma;
+import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
+import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
+
+/** Integrals that distributions of ranges and bounds are made of, by Gauss–Legendre rules. */
+final class Quadrature {
+
+  /** Beyond this many standard deviations a normal variable counts for nothing. */
+  static final double NORMAL_REACH = 8.5;
+
+  /** Below this, much happens near 0, where the nodes then are crowded. */
+  private static final double FEW = 6;
+
+  private static final int NORMAL_PANELS = 8;
+
+  private static final double ROOT_OF_TWO_PI = Math.sqrt(2 * Math.PI);
+
+  private static final GaussIntegrator RULE =
+      new GaussIntegrator(new LegendreRuleFactory().getRule(16));
+
+  private Quadrature() {}
+
+  /** The integral of a smooth function over [from, to], cut into panels. */
+  static double integrate(DoubleUnaryOperator f, double from, double to, int panels) {
+    double half = (to - from) / panels / 2;
+    double sum = 0;
+    for (int panel = 0; panel < panels; panel++) {
+      double middle = from + (2 * panel + 1) * half;
+      for (int i = 0; i < RULE.getNumberOfPoints(); i++) {
+        sum += RULE.getWeight(i) * f.applyAsDouble(middle + half * RULE.getPoint(i));
+      }
+    }
+    return sum * half;
+  }
+
+  /** The mean of a function of a standard normal variable. */
+  static double overNormal(DoubleUnaryOperator f) {
+    return integrate(
+        z -> normalDensity(z) * f.applyAsDouble(z), -NORMAL_REACH, NORMAL_REACH, NORMAL_PANELS);
+  }
+
+  private static double normalDensity(double z) {
+    return Math.exp(-z * z / 2) / ROOT_OF_TWO_PI;
+  }
+
+  /** The nodes at which {@link #overNormal} looks. */
+  static double[] normalNodes() {
+    int points = RULE.getNumberOfPoints();
+    double half = NORMAL_REACH / NORMAL_PANELS;
+    double[] nodes = new double[NORMAL_PANELS * points];
+    for (int i = 0; i < nodes.length; i++) {
+      nodes[i] = -NORMAL_REACH + (2 * (i / points) + 1 + RULE.getPoint(i % points)) * half;
+    }
+    return nodes;
+  }
+
+  /** The weight of each of them. */
+  static double[] normalWeights() {
+    int points = RULE.getNumberOfPoints();
+    double[] weights = normalNodes();
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] =
+          RULE.getWeight(i % points) * NORMAL_REACH / NORMAL_PANELS * normalDensity(weights[i]);
+    }
+    return weights;
+  }
+
+  /**
+   * The mean of a function of {@code s = √(χ²/ν)}, the ratio of a sample standard deviation to the
+   * true one; of 1 for infinite degrees of freedom.
+   */
+  static double overScale(double degreesOfFreedom, DoubleUnaryOperator f) {
+    if (degreesOfFreedom > 1e7) {
+      return f.applyAsDouble(1);
+    }
+    double half = degreesOfFreedom / 2;
+    double reach = 9 / Math.sqrt(2 * degreesOfFreedom);
+    double constant = Math.log(2) + half * Math.log(half) - LogGamma.value(half);
+    DoubleUnaryOperator weighted =
+        s ->
+            s <= 0
+                ? 0
+                : Math.exp(constant + (degreesOfFreedom - 1) * Math.log(s) - half * s * s)
+                    * f.applyAsDouble(s);
+    return degreesOfFreedom < FEW
+        ? integrate(u -> 3 * u * u * weighted.applyAsDouble(u * u * u), 0, Math.cbrt(1 + reach), 16)
+        : integrate(weighted, Math.max(0, 1 - reach), 1 + reach, 6);
+  }
+}

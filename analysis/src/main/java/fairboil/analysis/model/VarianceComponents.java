@@ -1,0 +1,118 @@
+package fairboil.analysis.model;
+
+import fairboil.analysis.figure.Interval;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.apache.commons.statistics.distribution.FDistribution;
+
+/**
+ * Scatter between and within groups of a one-way random model, groups of any sizes.
+ *
+ * <p>The mean square between is that of unweighted means, {@code n' Σ(m − m̄)²/(k − 1)} with the
+ * harmonic mean size {@code n'} (Thomas and Hultquist, Annals of Statistics 6, 1978); for equal
+ * sizes it is the usual one.
+ *
+ * @param groups how many groups, at least 2
+ * @param size the harmonic mean of their sizes
+ * @param between the mean square between groups
+ * @param within the mean square within groups
+ * @param degreesOfFreedomWithin of {@code within}, at least 1
+ */
+public record VarianceComponents(
+    int groups, double size, double between, double within, int degreesOfFreedomWithin) {
+
+  /** The components, or empty with fewer than two groups, or none with two values. */
+  public static Optional<VarianceComponents> of(List<double[]> groups) {
+    int count = groups.size();
+    int degreesOfFreedom = groups.stream().mapToInt(group -> group.length - 1).sum();
+    if (count < 2 || degreesOfFreedom < 1) {
+      return Optional.empty();
+    }
+    double[] means = groups.stream().mapToDouble(VarianceComponents::mean).toArray();
+    double size = count / groups.stream().mapToDouble(group -> 1.0 / group.length).sum();
+    double within = groups.stream().mapToDouble(VarianceComponents::squares).sum();
+    return Optional.of(
+        new VarianceComponents(
+            count,
+            size,
+            size * squares(means) / (count - 1),
+            within / degreesOfFreedom,
+            degreesOfFreedom));
+  }
+
+  /** The standard deviation within groups. */
+  public double sdWithin() {
+    return Math.sqrt(within);
+  }
+
+  /** The standard deviation between groups beyond that within; 0 where none is seen. */
+  public double sdBetween() {
+    return Math.sqrt(Math.max(0, (between - within) / size));
+  }
+
+  /** The interval of the standard deviation within groups. */
+  public Interval intervalWithin(double confidence) {
+    return intervalOfSd(within * degreesOfFreedomWithin, degreesOfFreedomWithin, confidence);
+  }
+
+  /**
+   * The interval of a standard deviation by χ².
+   *
+   * @param squares the sum of squared deviations
+   * @param degreesOfFreedom of it, at least 1
+   * @param confidence between 0 and 1
+   */
+  public static Interval intervalOfSd(double squares, int degreesOfFreedom, double confidence) {
+    double tail = (1 - confidence) / 2;
+    ChiSquaredDistribution chiSquared = ChiSquaredDistribution.of(degreesOfFreedom);
+    return new Interval(
+        Math.sqrt(squares / chiSquared.inverseSurvivalProbability(tail)),
+        Math.sqrt(squares / chiSquared.inverseCumulativeProbability(tail)));
+  }
+
+  /**
+   * The modified large-sample interval of the standard deviation between groups (Ting, Burdick,
+   * Graybill, Jeyaratnam and Lu, Journal of Statistical Computation and Simulation 35, 1990), which
+   * for one mean square is that of Graybill and Wang (1980). Its ends are at least 0.
+   */
+  public Interval intervalBetween(double confidence) {
+    double tail = (1 - confidence) / 2;
+    double n1 = groups - 1.0;
+    double n2 = degreesOfFreedomWithin;
+    double g1 = 1 - n1 / upperChiSquared(n1, tail);
+    double g2 = 1 - n2 / upperChiSquared(n2, tail);
+    double h1 = n1 / upperChiSquared(n1, 1 - tail) - 1;
+    double h2 = n2 / upperChiSquared(n2, 1 - tail) - 1;
+    double upperF = FDistribution.of(n1, n2).inverseSurvivalProbability(tail);
+    double lowerF = FDistribution.of(n1, n2).inverseCumulativeProbability(tail);
+    double g12 = (square(upperF - 1) - square(g1 * upperF) - square(h2)) / upperF;
+    double h12 = (square(1 - lowerF) - square(h1 * lowerF) - square(g2)) / lowerF;
+    double down = square(g1 * between) + square(h2 * within) + g12 * between * within;
+    double up = square(h1 * between) + square(g2 * within) + h12 * between * within;
+    double difference = between - within;
+    return new Interval(sd(difference - Math.sqrt(down)), sd(difference + Math.sqrt(up)));
+  }
+
+  private double sd(double differenceOfMeanSquares) {
+    return Math.sqrt(Math.max(0, differenceOfMeanSquares / size));
+  }
+
+  private static double upperChiSquared(double degreesOfFreedom, double tail) {
+    return ChiSquaredDistribution.of(degreesOfFreedom).inverseSurvivalProbability(tail);
+  }
+
+  private static double mean(double[] values) {
+    return Arrays.stream(values).average().orElseThrow();
+  }
+
+  private static double squares(double[] values) {
+    double mean = mean(values);
+    return Arrays.stream(values).map(value -> square(value - mean)).sum();
+  }
+
+  private static double square(double value) {
+    return value * value;
+  }
+}

@@ -1,0 +1,143 @@
+package fairboil.analysis;
+
+import fairboil.analysis.figure.Budget;
+import fairboil.analysis.figure.BudgetLine;
+import fairboil.analysis.figure.Figure;
+import fairboil.analysis.figure.Influence;
+import fairboil.analysis.figure.Measured;
+import fairboil.analysis.run.BoilResult;
+import fairboil.analysis.run.Conditions;
+import fairboil.analysis.run.EnergyResult;
+import fairboil.analysis.run.FlameResult;
+import fairboil.analysis.run.FuelResult;
+import fairboil.analysis.run.Inclusion;
+import fairboil.analysis.run.RunResult;
+import fairboil.analysis.run.RunSketch;
+import fairboil.analysis.run.Timeline;
+import fairboil.ingest.Study;
+import fairboil.ingest.choice.Outcome;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.Run;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The result of an invented run: a peak, a boil time and an ambient, as far as they are given. */
+public final class TestRun {
+
+  private static final Figure NOT_GIVEN = Figure.unknown("it was not given");
+
+  private final Study study;
+  private final Run run;
+  private Optional<String> excluded = Optional.empty();
+  private Optional<Outcome> outcome = Optional.of(Outcome.BOILED);
+  private OptionalDouble peak = OptionalDouble.empty();
+  private OptionalDouble boilTime = OptionalDouble.empty();
+  private OptionalDouble ambient = OptionalDouble.empty();
+  private double shared;
+
+  private TestRun(Study study, Run run) {
+    this.study = study;
+    this.run = run;
+  }
+
+  /** The run of that name. */
+  public static TestRun of(Study study, String name) {
+    Run run =
+        study.runs().stream()
+            .filter(each -> each.key().name().equals(name))
+            .findFirst()
+            .orElseThrow();
+    return new TestRun(study, run);
+  }
+
+  /** Leaves the run out. */
+  public TestRun excluded(String reason) {
+    excluded = Optional.of(reason);
+    return this;
+  }
+
+  /** How it ended. */
+  public TestRun outcome(Outcome value) {
+    outcome = Optional.of(value);
+    return this;
+  }
+
+  /** Peak, normalised peak and steady flame, °C. */
+  public TestRun peak(double value) {
+    peak = OptionalDouble.of(value);
+    return this;
+  }
+
+  /** Boil time and normalised boil time, s. */
+  public TestRun boilTime(double value) {
+    boilTime = OptionalDouble.of(value);
+    return this;
+  }
+
+  /** Air temperature, °C. */
+  public TestRun ambient(double value) {
+    ambient = OptionalDouble.of(value);
+    return this;
+  }
+
+  /** What the readings of one flame sensor share, K. */
+  public TestRun shared(double value) {
+    shared = value;
+    return this;
+  }
+
+  /** The result. */
+  public RunResult result() {
+    Figure flame = flame();
+    Figure boil = known(boilTime, Dimension.DURATION);
+    return new RunResult(
+        run,
+        study.build(run.build()).orElseThrow(),
+        new Inclusion(excluded, Optional.empty(), Optional.empty()),
+        outcome,
+        new Conditions(
+            known(ambient, Dimension.TEMPERATURE),
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN),
+        new Timeline(List.of()),
+        new FlameResult(flame, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, flame, flame),
+        new BoilResult(
+            boil,
+            Optional.empty(),
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN),
+        new EnergyResult(NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, boil, NOT_GIVEN, boil, Optional.empty()),
+        FuelResult.unknown("it was not given"),
+        new RunSketch(List.of(), 10, Optional.empty()),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        List.of());
+  }
+
+  private Figure flame() {
+    if (peak.isEmpty()) {
+      return NOT_GIVEN;
+    }
+    Budget budget =
+        Budget.of(
+            BudgetLine.independent(Influence.NOISE, 2),
+            BudgetLine.shared(Influence.SENSOR_TOLERANCE, shared, TestStudy.key("probe")));
+    return budget.around(peak.getAsDouble(), Dimension.TEMPERATURE);
+  }
+
+  private static Figure known(OptionalDouble value, Dimension dimension) {
+    return value.isPresent()
+        ? Figure.known(Measured.of(value.getAsDouble(), 0, dimension))
+        : NOT_GIVEN;
+  }
+}

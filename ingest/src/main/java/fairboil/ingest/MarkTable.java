@@ -1,0 +1,95 @@
+package fairboil.ingest;
+
+import fairboil.ingest.choice.Choice;
+import fairboil.ingest.choice.Event;
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.sheet.Mark;
+import fairboil.ingest.sheet.Nearest;
+import fairboil.ingest.sheet.Row;
+import fairboil.ingest.sheet.Run;
+import fairboil.ingest.sheet.StopwatchReader;
+import fairboil.ingest.sheet.StopwatchSheet;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The stopwatch marks of a study, each of a run that the study has. */
+final class MarkTable {
+
+  private static final List<String> LABELS =
+      Arrays.stream(Event.values()).map(Choice::label).toList();
+
+  private final RunTable runs;
+  private final List<Mark> marks = new ArrayList<>();
+  private final Repeats strangers = new Repeats();
+  private final Map<String, Row> strangerRow = new LinkedHashMap<>();
+  private final Repeats freeEvents = new Repeats();
+  private final List<Finding> findings = new ArrayList<>();
+
+  private MarkTable(RunTable runs) {
+    this.runs = runs;
+  }
+
+  static MarkTable of(List<Row> rows, RunTable runs) {
+    MarkTable table = new MarkTable(runs);
+    rows.forEach(table::add);
+    table.strangers.forEach(table::unknownRun, table.findings);
+    table.freeEvents.forEach(table::freeEvent, table.findings);
+    return table;
+  }
+
+  private void add(Row row) {
+    String name = row.get(StopwatchSheet.RUN);
+    Optional<String> build = row.value(StopwatchSheet.BUILD);
+    Optional<Run> run = runs.find(name, build);
+    if (run.isEmpty()) {
+      String shown = build.map(of -> name + " of build " + of).orElse(name);
+      strangerRow.putIfAbsent(shown, row);
+      strangers.add(shown, row.place(StopwatchSheet.RUN));
+      return;
+    }
+    String text = row.get(StopwatchSheet.EVENT);
+    Optional<Event> event = StopwatchReader.event(text);
+    if (event.isEmpty()) {
+      freeEvents.add(text, row.place(StopwatchSheet.EVENT));
+    }
+    marks.add(
+        new Mark(
+            run.get().key(),
+            event,
+            text,
+            row.cell(StopwatchSheet.TIME).orElseThrow(),
+            row.value(StopwatchSheet.BY)));
+  }
+
+  private Finding unknownRun(String shown, String rows) {
+    Row row = strangerRow.get(shown);
+    return Finding.error(
+        strangers.first(shown),
+        "there is no one run " + shown + rows + ", so these marks were set aside",
+        runs.remedy(row.get(StopwatchSheet.RUN), row.value(StopwatchSheet.BUILD)));
+  }
+
+  // Any text may be an event; only one that looks misspelt is worth a warning.
+  private Finding freeEvent(String text, String rows) {
+    Optional<String> likely = Nearest.to(text, LABELS);
+    String problem =
+        "the event “" + text + "” has no meaning here" + rows + "; it is kept as it is";
+    return likely
+        .map(
+            label ->
+                Finding.warning(freeEvents.first(text), problem, "did you mean " + label + "?"))
+        .orElseGet(() -> Finding.note(freeEvents.first(text), problem, ""));
+  }
+
+  List<Mark> marks() {
+    return marks;
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+}

@@ -1,0 +1,119 @@
+package fairboil.ingest;
+
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.quantity.Given;
+import fairboil.ingest.quantity.UnitText;
+import fairboil.ingest.sheet.Build;
+import fairboil.ingest.sheet.BuildsSheet;
+import fairboil.ingest.sheet.Column;
+import fairboil.ingest.sheet.Nearest;
+import fairboil.ingest.sheet.ProtocolSheet;
+import fairboil.ingest.sheet.Row;
+import fairboil.ingest.sheet.Run;
+import fairboil.ingest.sheet.RunsSheet;
+import fairboil.ingest.sheet.SensorsSheet;
+import fairboil.ingest.sheet.Settings;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** Looks whether columns, rings and units that other sheets name are there. */
+final class ReferenceCheck {
+
+  private final Set<String> runColumns = new LinkedHashSet<>();
+  private final Set<String> columns = new LinkedHashSet<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  ReferenceCheck(List<Run> runs, List<Build> builds) {
+    RunsSheet.SCHEMA.columns().stream().map(Column::name).forEach(runColumns::add);
+    runs.forEach(run -> runColumns.addAll(run.row().extras().keySet()));
+    columns.addAll(runColumns);
+    BuildsSheet.SCHEMA.columns().stream().map(Column::name).forEach(columns::add);
+    builds.forEach(build -> columns.addAll(build.row().extras().keySet()));
+  }
+
+  void settings(Row settings, RingTable rings) {
+    settings.cell(Settings.COMPARE_BY).ifPresent(cell -> columns(cell, "compare by"));
+    settings.cell(Settings.COVARIATES).ifPresent(cell -> columns(cell, "covariates"));
+    settings
+        .cell(Settings.HOLE_RING)
+        .filter(ring -> !rings.has(ring.value()))
+        .ifPresent(
+            ring ->
+                error(
+                    ring.place(),
+                    "hole ring: there is no ring " + ring.value(),
+                    rings.remedy(ring.value())));
+  }
+
+  private void columns(Given<List<String>> cell, String setting) {
+    for (String name : cell.value()) {
+      if (!has(columns, name)) {
+        error(
+            cell.place(),
+            setting + ": neither runs.csv nor builds.csv has a column " + name,
+            didYouMean(name, columns));
+      }
+    }
+  }
+
+  void protocol(List<Row> protocol) {
+    for (Row row : protocol) {
+      String name = row.get(ProtocolSheet.COLUMN);
+      if (!has(runColumns, name)) {
+        error(
+            row.place(ProtocolSheet.COLUMN),
+            "runs.csv has no column " + name,
+            didYouMean(name, runColumns));
+      }
+    }
+  }
+
+  void sensors(List<Row> sensors) {
+    for (Row row : sensors) {
+      row.cell(SensorsSheet.UNIT)
+          .filter(unit -> !isUnitOfLogs(unit.value()))
+          .ifPresent(
+              unit ->
+                  error(
+                      unit.place(),
+                      "“" + unit.value() + "” is not a unit that logs are read in",
+                      "type °C, °F, K, V, mV or µV, or for times s, ms, µs, min or h"));
+    }
+  }
+
+  private static boolean isUnitOfLogs(String text) {
+    return UnitText.find(
+            text, List.of(Dimension.TEMPERATURE, Dimension.VOLTAGE, Dimension.DURATION))
+        .isPresent();
+  }
+
+  private void error(Place place, String problem, String remedy) {
+    findings.add(Finding.error(place, problem, remedy));
+  }
+
+  private static boolean has(Set<String> names, String name) {
+    String key = key(name);
+    return names.stream().map(ReferenceCheck::key).anyMatch(key::equals);
+  }
+
+  private static String key(String name) {
+    return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "");
+  }
+
+  private static String didYouMean(String name, Set<String> names) {
+    Optional<String> likely = Nearest.to(name, names);
+    return likely
+        .map(near -> "did you mean " + near + "?")
+        .orElse("check how the column is headed");
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+}

@@ -1,0 +1,106 @@
+package fairboil.ingest;
+
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.sheet.Key;
+import fairboil.ingest.sheet.Nearest;
+import fairboil.ingest.sheet.Row;
+import fairboil.ingest.sheet.Run;
+import fairboil.ingest.sheet.RunsSheet;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The runs of a study by their names. A run is known by its name; where builds repeat a name, by
+ * build and name.
+ */
+final class RunTable {
+
+  private final String study;
+  private final Map<String, Set<String>> buildsByName = new LinkedHashMap<>();
+  private final Map<Key, Run> runs = new LinkedHashMap<>();
+  private final Map<String, Place> taken = new HashMap<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  private RunTable(String study) {
+    this.study = study;
+  }
+
+  static RunTable of(String study, List<Row> rows) {
+    RunTable table = new RunTable(study);
+    for (Row row : rows) {
+      table
+          .buildsByName
+          .computeIfAbsent(row.get(RunsSheet.RUN), name -> new LinkedHashSet<>())
+          .add(row.get(RunsSheet.BUILD));
+    }
+    rows.forEach(table::add);
+    return table;
+  }
+
+  private void add(Row row) {
+    String build = row.get(RunsSheet.BUILD);
+    Key key = key(row.get(RunsSheet.RUN), build);
+    Place before = taken.putIfAbsent(key.name(), row.place());
+    if (before == null) {
+      runs.put(key, new Run(key, new Key(study, build), row));
+      return;
+    }
+    findings.add(
+        Finding.error(
+            row.place(RunsSheet.RUN),
+            "there is a run “"
+                + key.name()
+                + "” on line "
+                + before.line().orElse(0)
+                + " already, so this row was set aside",
+            "give each run of a build its own name"));
+  }
+
+  private Key key(String name, String build) {
+    return new Key(study, isRepeated(name) ? build + "-" + name : name);
+  }
+
+  private boolean isRepeated(String name) {
+    return buildsByName.getOrDefault(name, Set.of()).size() > 1;
+  }
+
+  /** The run of a name, as {@code runs.csv} gives it or as it is shown, and of a build if told. */
+  Optional<Run> find(String name, Optional<String> build) {
+    Optional<Run> shown = Optional.ofNullable(runs.get(new Key(study, name)));
+    Optional<Run> found =
+        build
+            .flatMap(of -> Optional.ofNullable(runs.get(key(name, of))))
+            .or(() -> isRepeated(name) && build.isEmpty() ? Optional.empty() : shown);
+    return found.filter(run -> build.map(run.build().name()::equals).orElse(true));
+  }
+
+  /** What to do about a name of a run that was not found: a clause. */
+  String remedy(String name, Optional<String> build) {
+    Set<String> builds = buildsByName.getOrDefault(name, Set.of());
+    if (!builds.isEmpty()) {
+      return build.isEmpty()
+          ? "builds "
+              + String.join(", ", builds)
+              + " each have a run of that name: add a column build"
+          : "that run is of build " + String.join(", ", builds);
+    }
+    return Nearest.to(name, buildsByName.keySet())
+        .map(likely -> "did you mean " + likely + "?")
+        .orElse("check how it is spelt, or add a row for it to runs.csv");
+  }
+
+  List<Run> runs() {
+    return List.copyOf(runs.values());
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+}

@@ -1,0 +1,98 @@
+package fairboil.ingest;
+
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.grid.StudyFolder;
+import fairboil.ingest.sheet.Nearest;
+import fairboil.ingest.sheet.Run;
+import fairboil.ingest.sheet.RunsSheet;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Tells of files in a study that look as if they were meant to be read but were not. */
+final class UnreadFiles {
+
+  private static final int SHOWN = 10;
+
+  private final Set<String> read = new HashSet<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  private UnreadFiles() {}
+
+  /**
+   * Looks through a study folder.
+   *
+   * @param sheets the file names of all sheets that there may be
+   */
+  static List<Finding> find(StudyFolder folder, List<String> sheets, List<Run> runs) {
+    UnreadFiles files = new UnreadFiles();
+    runs.forEach(files::reads);
+    folder.names("").forEach(name -> files.inStudy(name, sheets));
+    files.inLogs(folder.names("logs"));
+    return files.findings;
+  }
+
+  private void reads(Run run) {
+    String name =
+        run.row().value(RunsSheet.LOG).orElseGet(() -> "logs/" + run.key().name() + ".csv");
+    read.add(lower(name.replace('\\', '/').replaceFirst("^(?:\\./)+", "")));
+  }
+
+  private static String lower(String name) {
+    return name.toLowerCase(Locale.ROOT);
+  }
+
+  private void inStudy(String name, List<String> sheets) {
+    String lower = lower(name);
+    if (sheets.contains(lower) || read.contains(lower) || lower.startsWith(".")) {
+      return;
+    }
+    if (lower.matches(".*\\.(?:xlsx|xlsm|xls|ods|numbers)")) {
+      findings.add(
+          Finding.warning(
+              Place.of(name),
+              "workbooks are not read, so this file was left out",
+              "save each of its sheets as CSV, named as runs.csv and so on"));
+    } else if (lower.matches(".*\\.(?:csv|tsv|txt)") && !lower.startsWith("readme")) {
+      findings.add(stray(name, sheets));
+    }
+  }
+
+  private static Finding stray(String name, List<String> sheets) {
+    return Nearest.to(name, sheets)
+        .map(
+            likely ->
+                Finding.warning(
+                    Place.of(name),
+                    "this is not a sheet that is known here, so it was left out",
+                    "did you mean " + likely + "?"))
+        .orElseGet(
+            () ->
+                Finding.note(
+                    Place.of(name),
+                    "no sheet and no run names this file, so it was left out",
+                    "name it in the column log of runs.csv if it is a log"));
+  }
+
+  private void inLogs(List<String> logs) {
+    List<String> unread =
+        logs.stream()
+            .filter(name -> !name.startsWith(".") && !read.contains(lower("logs/" + name)))
+            .toList();
+    unread.stream().limit(SHOWN).forEach(name -> findings.add(unreadLog("logs/" + name, "")));
+    if (unread.size() > SHOWN) {
+      int more = unread.size() - SHOWN;
+      findings.add(unreadLog("logs", " (" + more + " more files in it)"));
+    }
+  }
+
+  private static Finding unreadLog(String name, String which) {
+    return Finding.note(
+        Place.of(name),
+        "no run names this log, so it was left out" + which,
+        "name it in the column log of runs.csv");
+  }
+}

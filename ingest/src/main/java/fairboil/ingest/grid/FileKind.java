@@ -1,0 +1,33 @@
+package fairboil.ingest.grid;
+
+/** The kinds of file in a study, each with the size up to which it is read. */
+public enum FileKind {
+  /** A sheet as CSV: 64 MB. */
+  SHEET("sheet", 64),
+  /** The log of a run: 200 MB. */
+  LOG("log", 200);
+
+  private static final long MEGABYTE = 1_000_000;
+
+  private final String label;
+  private final int megabytes;
+
+  FileKind(String label, int megabytes) {
+    this.label = label;
+    this.megabytes = megabytes;
+  }
+
+  /** What people call it. */
+  public String label() {
+    return label;
+  }
+
+  /** The most bytes that are read of one. */
+  public long limit() {
+    return megabytes * MEGABYTE;
+  }
+
+  String tooLarge() {
+    return "this " + label + " is larger than " + megabytes + " MB, the most that is read";
+  }
+}

@@ -1,0 +1,213 @@
+package fairboil.ingest.grid;
+
+import fairboil.ingest.finding.Place;
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The only way to the files of a study: names are resolved inside its folder, and whatever leads
+ * out of it (a path upwards, an absolute path, a link) or is not an ordinary file (a folder, a
+ * pipe, a device) is refused without being opened. Immutable; safe for several threads.
+ */
+public final class StudyFolder {
+
+  /** The most file names that are listed of one folder. */
+  public static final int MAX_NAMES = 20_000;
+
+  private static final String KEEP_INSIDE =
+      "copy the file into the study folder and give its name relative to that folder";
+
+  private final Path root;
+
+  private StudyFolder(Path root) {
+    this.root = root;
+  }
+
+  /**
+   * The study folder at a path.
+   *
+   * @throws UnreadableException if there is no folder there, or it may not be read
+   */
+  public static StudyFolder at(Path folder) throws UnreadableException {
+    Place place = Place.of(folder.toString().isBlank() ? "." : folder.toString());
+    try {
+      Path root = folder.toRealPath();
+      if (!Files.isDirectory(root)) {
+        throw new UnreadableException(
+            place, "this is a file, not a folder", "give the folder that holds runs.csv");
+      }
+      return new StudyFolder(root);
+    } catch (UnreadableException e) {
+      throw e;
+    } catch (IOException | SecurityException e) {
+      throw new UnreadableException(
+          place, "there is no such folder, or it may not be read", "check how its name is spelt");
+    }
+  }
+
+  /** The folder's own name, which is the name of the study. */
+  public String name() {
+    Path name = root.getFileName();
+    return name == null || name.toString().isBlank() ? "study" : name.toString();
+  }
+
+  /**
+   * The names of whatever is directly in a folder of the study but folders, sorted, at most {@link
+   * #MAX_NAMES}; none if there is no such folder in the study. What is not an ordinary file is
+   * among them, so that {@link #open} may say so.
+   *
+   * @param folder a name relative to the study folder; empty for the study folder itself
+   */
+  public List<String> names(String folder) {
+    List<String> names = new ArrayList<>();
+    try (DirectoryStream<Path> entries = Files.newDirectoryStream(resolve(folder))) {
+      for (Path entry : entries) {
+        if (names.size() < MAX_NAMES && !Files.isDirectory(entry)) {
+          names.add(entry.getFileName().toString());
+        }
+      }
+    } catch (IOException | SecurityException | java.nio.file.DirectoryIteratorException e) {
+      return List.of();
+    }
+    Collections.sort(names);
+    return List.copyOf(names);
+  }
+
+  /**
+   * The name, as it is on disk, of the file of that name: the very file, else one whose name
+   * differs in capital letters only.
+   *
+   * @param name a name relative to the study folder, with forward or backward slashes
+   */
+  public Optional<String> find(String name) {
+    String plain = plain(name);
+    int slash = plain.lastIndexOf('/');
+    String folder = slash < 0 ? "" : plain.substring(0, slash);
+    String file = plain.substring(slash + 1);
+    List<String> there = names(folder);
+    return Optional.of(file)
+        .filter(there::contains)
+        .or(() -> there.stream().filter(file::equalsIgnoreCase).findFirst())
+        .map(found -> slash < 0 ? found : folder + "/" + found);
+  }
+
+  /**
+   * Opens a text file of the study.
+   *
+   * @param name its name relative to the study folder, with forward or backward slashes
+   * @param kind what it is, which sets how large it may be
+   * @throws UnreadableException if the name leads out of the folder, nothing is there, it is not an
+   *     ordinary file, is too large, may not be read, or is not text
+   */
+  public SourceText open(String name, FileKind kind) throws UnreadableException {
+    Place place = placeOf(name);
+    Path file = ordinaryFile(name, kind);
+    try {
+      return SourceText.open(place, Files.newInputStream(file), kind);
+    } catch (UnreadableException e) {
+      throw e;
+    } catch (IOException | SecurityException e) {
+      throw new UnreadableException(
+          place, "this file may not be read", "check its permissions, or that no program holds it");
+    }
+  }
+
+  private Path ordinaryFile(String name, FileKind kind) throws UnreadableException {
+    Place place = placeOf(name);
+    Path file = resolve(name);
+    BasicFileAttributes attributes = attributes(file, place);
+    if (attributes.isDirectory()) {
+      throw new UnreadableException(place, "this is a folder, not a file", "name a file in it");
+    }
+    if (!attributes.isRegularFile()) {
+      throw new UnreadableException(
+          place,
+          "this is not an ordinary file but a pipe or a device",
+          "copy its content into a file of the study folder");
+    }
+    if (attributes.size() > kind.limit()) {
+      throw tooLarge(place, kind);
+    }
+    return file;
+  }
+
+  private static BasicFileAttributes attributes(Path file, Place place) throws UnreadableException {
+    try {
+      return Files.readAttributes(file, BasicFileAttributes.class);
+    } catch (IOException | SecurityException e) {
+      throw new UnreadableException(
+          place, "this file may not be read", "check its permissions, or that no program holds it");
+    }
+  }
+
+  private Path resolve(String name) throws UnreadableException {
+    String plain = plain(name);
+    if (isAbsolute(plain)) {
+      throw leavesFolder(name);
+    }
+    try {
+      Path inside = root.resolve(plain).normalize();
+      if (!inside.startsWith(root)) {
+        throw leavesFolder(name);
+      }
+      Path real = inside.toRealPath();
+      if (!real.startsWith(root)) {
+        throw leavesFolder(name);
+      }
+      return real;
+    } catch (NoSuchFileException e) {
+      throw missing(name);
+    } catch (InvalidPathException e) {
+      throw new UnreadableException(
+          placeOf(name),
+          "this cannot be the name of a file",
+          "use letters, digits, hyphens and dots");
+    } catch (UnreadableException e) {
+      throw e;
+    } catch (IOException | SecurityException e) {
+      throw missing(name);
+    }
+  }
+
+  private UnreadableException leavesFolder(String name) {
+    return new UnreadableException(
+        placeOf(name),
+        "this path leads out of the study folder, so it was not opened",
+        KEEP_INSIDE);
+  }
+
+  private UnreadableException missing(String name) {
+    String remedy =
+        find(name)
+            .map(found -> "did you mean " + found + "? Capital letters count")
+            .orElse("check how its name is spelt and that it was copied into the study folder");
+    return new UnreadableException(placeOf(name), "there is no such file", remedy);
+  }
+
+  static UnreadableException tooLarge(Place place, FileKind kind) {
+    return new UnreadableException(
+        place, kind.tooLarge(), "split it, or leave out what does not belong to the runs");
+  }
+
+  private static boolean isAbsolute(String plain) {
+    return plain.startsWith("/") || plain.matches("[A-Za-z]:.*");
+  }
+
+  private static String plain(String name) {
+    return name.replace('\\', '/');
+  }
+
+  private static Place placeOf(String name) {
+    String plain = plain(name).replace('\0', '?');
+    return Place.of(plain.isBlank() ? "." : plain);
+  }
+}

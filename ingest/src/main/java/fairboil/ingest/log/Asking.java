@@ -1,0 +1,176 @@
+package fairboil.ingest.log;
+
+import fairboil.ingest.choice.Role;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.SheetRow;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.quantity.Unit;
+import fairboil.ingest.sheet.SensorsSheet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Asks what a log leaves unsaid of its columns, with the very row of {@code sensors.csv}. */
+final class Asking {
+
+  private final List<ChannelReader> channels;
+  private final Remarks remarks;
+  private final int headerLine;
+  private final boolean asked;
+
+  /**
+   * What is to be asked of the columns.
+   *
+   * @param channels the columns, read
+   * @param shape the table
+   * @param asked whether an error already asks which of several columns has a role
+   */
+  Asking(List<ChannelReader> channels, TableShape shape, boolean asked, Remarks remarks) {
+    this.channels = channels;
+    this.headerLine = shape.header().map(Sample.Line::number).orElse(shape.firstLine());
+    this.asked = asked;
+    this.remarks = remarks;
+  }
+
+  /** Asks for units that are not said and for roles that nothing has. */
+  void ask() {
+    channels.stream()
+        .filter(channel -> channel.plan().role().isPresent() && channel.plan().unit().isEmpty())
+        .filter(channel -> !isUnitRefused(channel))
+        .forEach(this::askUnit);
+    boolean flame = has(Role.FLAME);
+    boolean water = has(Role.WATER);
+    List<ChannelReader> open = channels.stream().filter(this::isOpen).toList();
+    if (!flame && !water && !asked) {
+      askRoles(open);
+    } else if (!asked && !open.isEmpty()) {
+      tellUnused(open, flame ? Role.WATER : Role.FLAME, flame && water);
+    }
+  }
+
+  private static boolean isUnitRefused(ChannelReader channel) {
+    return channel
+        .plan()
+        .sensor()
+        .flatMap(sensor -> sensor.row().value(SensorsSheet.UNIT))
+        .isPresent();
+  }
+
+  private boolean has(Role role) {
+    return channels.stream().anyMatch(channel -> channel.plan().role().equals(Optional.of(role)));
+  }
+
+  private boolean isOpen(ChannelReader channel) {
+    return channel.plan().role().isEmpty() && channel.range().count() > 0;
+  }
+
+  private void askUnit(ChannelReader channel) {
+    ChannelPlan plan = channel.plan();
+    Role role = plan.role().orElseThrow();
+    Optional<Unit> guess = guess(channel);
+    String problem = "the unit of this column is not said; it holds " + channel.words();
+    String remedy =
+        "write it in the header, as in "
+            + plan.column().header().bare()
+            + " (°C), or say it in sensors.csv";
+    if (role == Role.FLAME || role == Role.WATER) {
+      remarks.error(place(channel), problem, remedy, row(plan.column(), role.label(), guess));
+    } else {
+      remarks.warning(
+          place(channel),
+          problem + ", and was not used",
+          remedy,
+          row(plan.column(), role.label(), guess));
+    }
+  }
+
+  // A flame's range tells little: then the water's unit, if its range tells that.
+  private Optional<Unit> guess(ChannelReader channel) {
+    Optional<Unit> own = channel.range().likelyUnit();
+    if (own.isPresent()) {
+      return own;
+    }
+    return channels.stream()
+        .filter(other -> other != channel && other.range().count() > 0)
+        .flatMap(other -> other.plan().unit().or(other.range()::likelyUnit).stream())
+        .filter(unit -> unit.dimension() == Dimension.TEMPERATURE)
+        .findFirst();
+  }
+
+  private Place place(ChannelReader channel) {
+    return remarks.line(headerLine).column(channel.plan().column().name());
+  }
+
+  private void askRoles(List<ChannelReader> open) {
+    if (open.isEmpty()) {
+      remarks.error(
+          remarks.line(headerLine),
+          "no column of this log holds temperatures",
+          "check that this is the log of the run");
+      return;
+    }
+    List<ChannelReader> temperatures =
+        open.stream().filter(channel -> saysTemperature(channel)).toList();
+    List<ChannelReader> candidates = temperatures.isEmpty() ? open : temperatures;
+    ChannelReader likely = hottest(candidates);
+    String ranges =
+        candidates.stream()
+            .map(channel -> channel.plan().column().name() + " holds " + channel.words())
+            .collect(Collectors.joining("; "));
+    remarks.error(
+        remarks.line(headerLine),
+        "no column is called flame or water; " + ranges,
+        "say in sensors.csv which column is the flame and which the water, a row each",
+        row(likely.plan().column(), likely.range().likelyRole(), unit(likely)));
+    candidates.stream()
+        .filter(channel -> channel != likely && !channel.range().likelyRole().isEmpty())
+        .forEach(this::suggest);
+  }
+
+  private static boolean saysTemperature(ChannelReader channel) {
+    return channel.plan().column().header().saysTemperature();
+  }
+
+  private void suggest(ChannelReader channel) {
+    remarks.note(
+        place(channel),
+        "this column holds " + channel.words(),
+        "if it is the " + channel.range().likelyRole() + ", say so in sensors.csv",
+        row(channel.plan().column(), channel.range().likelyRole(), unit(channel)));
+  }
+
+  private static ChannelReader hottest(List<ChannelReader> channels) {
+    return channels.stream()
+        .reduce((a, b) -> b.range().highest() > a.range().highest() ? b : a)
+        .orElseThrow();
+  }
+
+  private static Optional<Unit> unit(ChannelReader channel) {
+    return channel.plan().unit().or(channel.range()::likelyUnit);
+  }
+
+  private void tellUnused(List<ChannelReader> open, Role missing, boolean both) {
+    for (ChannelReader channel : open) {
+      if (saysTemperature(channel) && !both) {
+        remarks.note(
+            place(channel),
+            "this column was not used; it holds " + channel.words(),
+            "if it is the " + missing.label() + ", say so in sensors.csv",
+            row(channel.plan().column(), missing.label(), unit(channel)));
+      }
+    }
+  }
+
+  /** A row of {@code sensors.csv} about a column. */
+  static SheetRow row(LogColumn column, String role, Optional<Unit> unit) {
+    Map<String, String> cells = new LinkedHashMap<>();
+    cells.put(
+        SensorsSheet.COLUMN.name(),
+        column.header().written().isEmpty() ? column.number() : column.name());
+    cells.put(SensorsSheet.ROLE.name(), role);
+    cells.put(SensorsSheet.UNIT.name(), unit.map(Unit::symbol).orElse(""));
+    return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
+  }
+}

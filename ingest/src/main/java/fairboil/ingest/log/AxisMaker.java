@@ -1,0 +1,150 @@
+package fairboil.ingest.log;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import tech.tablesaw.api.DoubleColumn;
+
+/** Makes the time axis of the readings that belong to a run. */
+final class AxisMaker {
+
+  private static final double DAY = 86_400;
+  private static final double STEADY = 0.8;
+  private static final int HOLE = 3;
+
+  private final TimeReader clock;
+  private final LineNumbers lines;
+  private final Remarks remarks;
+
+  AxisMaker(TimeReader clock, LineNumbers lines, Remarks remarks) {
+    this.clock = clock;
+    this.lines = lines;
+    this.remarks = remarks;
+  }
+
+  /**
+   * The axis.
+   *
+   * @param run the readings of the run, at least one
+   * @param all seconds of all readings of the file
+   */
+  TimeAxis make(Readings run, double[] all) {
+    double[] seconds = run.of(all);
+    double start = seconds[0];
+    for (int i = 0; i < seconds.length; i++) {
+      seconds[i] -= start;
+    }
+    spreadStamps(seconds, run);
+    double interval = Timeline.usualStep(seconds);
+    tellHoles(seconds, interval, run);
+    return new TimeAxis(
+        DoubleColumn.create("time", seconds),
+        clock.kind(),
+        startSecondOfDay(start),
+        clock.startDate().map(date -> date.plusDays(daysUntil(start))),
+        interval,
+        clock.resolution());
+  }
+
+  private OptionalDouble startSecondOfDay(double start) {
+    OptionalDouble first = clock.startSecondOfDay();
+    return first.isEmpty()
+        ? first
+        : OptionalDouble.of(first.getAsDouble() + start - DAY * daysUntil(start));
+  }
+
+  private long daysUntil(double start) {
+    return (long) Math.floor((clock.startSecondOfDay().orElse(0) + start) / DAY);
+  }
+
+  // Several readings within one step of the clock: a steady number of them are spread over it.
+  private void spreadStamps(double[] seconds, Readings run) {
+    List<Integer> starts = new ArrayList<>();
+    for (int i = 0; i < seconds.length; i++) {
+      if (i == 0 || seconds[i] != seconds[i - 1]) {
+        starts.add(i);
+      }
+    }
+    int doubles = seconds.length - starts.size();
+    if (doubles == 0) {
+      return;
+    }
+    int usual = usualCount(starts, seconds.length);
+    if (usual > 1) {
+      spread(seconds, starts, usual);
+      remarks.note(
+          remarks.line(lines.of(run.indexOf(0))),
+          usual
+              + " readings have each time: they were spread evenly over "
+              + Spell.number(clock.resolution())
+              + " s",
+          "");
+    } else if (doubles * 10 > seconds.length) {
+      remarks.note(
+          remarks.line(lines.of(run.indexOf(0))),
+          doubles
+              + " of "
+              + seconds.length
+              + " readings have the time of the one before: the times, written to "
+              + Spell.number(clock.resolution())
+              + " s, are too coarse",
+          "have the logger write seconds, or decimals of them");
+    }
+  }
+
+  // How many readings most stamps have, the first and the last left out; 1 if that is not steady.
+  private static int usualCount(List<Integer> starts, int all) {
+    int[] counts = new int[64];
+    for (int i = 1; i + 1 < starts.size(); i++) {
+      counts[Math.min(63, starts.get(i + 1) - starts.get(i))]++;
+    }
+    int usual = 1;
+    for (int count = 2; count < 63; count++) {
+      usual = counts[count] > counts[usual] ? count : usual;
+    }
+    return counts[usual] >= STEADY * (starts.size() - 2) && all > 2 * usual ? usual : 1;
+  }
+
+  private void spread(double[] seconds, List<Integer> starts, int usual) {
+    double step = clock.resolution();
+    for (int s = 0; s < starts.size(); s++) {
+      int from = starts.get(s);
+      int to = s + 1 < starts.size() ? starts.get(s + 1) : seconds.length;
+      int parts = Math.max(usual, to - from);
+      // The first stamp may have lost its first readings: those it has are its last.
+      int missing = s == 0 ? parts - (to - from) : 0;
+      for (int i = from; i < to; i++) {
+        seconds[i] += step * (i - from + missing) / parts;
+      }
+    }
+    double start = seconds[0];
+    for (int i = 0; i < seconds.length; i++) {
+      seconds[i] -= start;
+    }
+  }
+
+  private void tellHoles(double[] seconds, double interval, Readings run) {
+    int holes = 0;
+    int longest = 0;
+    for (int i = 1; i < seconds.length; i++) {
+      double step = seconds[i] - seconds[i - 1];
+      if (step > HOLE * interval && interval > 0) {
+        holes++;
+        longest = longest == 0 || step > length(seconds, longest) ? i : longest;
+      }
+    }
+    if (holes > 0) {
+      remarks.note(
+          remarks.line(lines.of(run.indexOf(longest))),
+          Spell.count(holes, "hole")
+              + " of more than 3 intervals in the log, the longest of "
+              + Spell.number(length(seconds, longest))
+              + " s before this line",
+          "");
+    }
+  }
+
+  private static double length(double[] seconds, int i) {
+    return seconds[i] - seconds[i - 1];
+  }
+}

@@ -1,0 +1,257 @@
+package fairboil.ingest.log;
+
+import static java.util.stream.Collectors.toSet;
+
+import fairboil.ingest.choice.Role;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.quantity.Quantity;
+import fairboil.ingest.quantity.Unit;
+import fairboil.ingest.sheet.Sensor;
+import fairboil.ingest.sheet.SensorsSheet;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Decides which columns of a log hold the flame, the water and the air, and in which unit. */
+final class ChannelPlanner {
+
+  /** The most columns whose range is told when a role is asked for. */
+  private static final int MOST_ASKED = 8;
+
+  private static final Pattern UNIT_IN_PREAMBLE =
+      Pattern.compile(
+          "(?i)\\bunits?\\b[\"\\s:=,;\\t]*((?:deg(?:rees)?|[\u00b0\u00ba])?\\s*[CFK]|celsius|fahrenheit)\\b");
+
+  private final TableShape shape;
+  private final List<LogColumn> columns;
+  private final Set<Integer> times;
+  private final SensorAnswers answers;
+  private final Remarks remarks;
+  private final Optional<Unit> preambleUnit;
+  private boolean ambiguous;
+
+  ChannelPlanner(
+      TableShape shape,
+      List<LogColumn> columns,
+      Set<Integer> times,
+      SensorAnswers answers,
+      Remarks remarks) {
+    this.shape = shape;
+    this.columns = columns;
+    this.times = times;
+    this.answers = answers;
+    this.remarks = remarks;
+    this.preambleUnit = preambleUnit();
+  }
+
+  /** Whether several columns say the same role, about which an error asks. */
+  boolean isAmbiguous() {
+    return ambiguous;
+  }
+
+  /**
+   * Plans for the columns with a role, and for those that may have one, in the order of the log.
+   */
+  List<ChannelPlan> plan() {
+    List<ChannelPlan> plans = new ArrayList<>();
+    Set<Integer> taken = new HashSet<>();
+    for (Role role : List.of(Role.FLAME, Role.WATER, Role.AMBIENT, Role.COLD_JUNCTION)) {
+      for (LogColumn column : withRole(role)) {
+        plans.add(plan(column, Optional.of(role)));
+        taken.add(column.index());
+      }
+    }
+    Set<Role> roles = plans.stream().map(plan -> plan.role().orElseThrow()).collect(toSet());
+    columns.stream()
+        .filter(column -> !taken.contains(column.index()) && mayBeReading(column))
+        .filter(column -> roles.stream().noneMatch(role -> mentions(column, role)))
+        .limit(MOST_ASKED)
+        .forEach(column -> plans.add(plan(column, Optional.empty())));
+    plans.sort((a, b) -> Integer.compare(a.column().index(), b.column().index()));
+    return plans;
+  }
+
+  private static boolean mentions(LogColumn column, Role role) {
+    return RoleWords.mention(column.header().words(), role);
+  }
+
+  private List<LogColumn> withRole(Role role) {
+    List<LogColumn> told = answers.with(role, columns);
+    if (!told.isEmpty()) {
+      return told;
+    }
+    List<LogColumn> named =
+        columns.stream()
+            .filter(this::mayBeReading)
+            .filter(column -> RoleWords.of(column.header().words()).equals(Optional.of(role)))
+            .toList();
+    return named.size() < 2 ? named : onlyOne(named, role);
+  }
+
+  private boolean mayBeReading(LogColumn column) {
+    boolean looks =
+        column.looks() == LogColumn.Looks.NUMBERS
+            || (column.looks() == LogColumn.Looks.EMPTY && !column.header().written().isEmpty())
+            || (column.looks() == LogColumn.Looks.TEXT && hasRoleWord(column));
+    return looks
+        && !times.contains(column.index())
+        && answers.roleOf(column).isEmpty()
+        && !column.header().other()
+        && column.header().time().isEmpty();
+  }
+
+  // One temperature in two units is one column; anything else is to be asked.
+  private List<LogColumn> onlyOne(List<LogColumn> named, Role role) {
+    Set<String> bare =
+        named.stream().map(column -> HeaderName.plain(column.header().bare())).collect(toSet());
+    Set<Optional<Unit>> units =
+        named.stream().map(column -> column.header().unit()).collect(toSet());
+    if (bare.size() == 1 && units.size() == named.size() && !units.contains(Optional.empty())) {
+      noteTwin(named);
+      return named.subList(0, 1);
+    }
+    List<LogColumn> stated =
+        named.stream().filter(column -> column.header().unit().isPresent()).toList();
+    if (stated.size() == 1) {
+      return stated;
+    }
+    ambiguous = true;
+    String names = named.stream().map(LogColumn::name).collect(Collectors.joining(", "));
+    remarks.error(
+        headerPlace(),
+        Spell.count(named.size(), "column") + " say " + role.label() + ": " + names,
+        "say in sensors.csv which one is the " + role.label(),
+        Asking.row(named.get(0), role.label(), named.get(0).header().unit()));
+    return List.of();
+  }
+
+  private void noteTwin(List<LogColumn> named) {
+    LogColumn used = named.get(0);
+    LogColumn other = named.get(1);
+    double farthest = 0;
+    for (Sample.Line row : shape.rows()) {
+      double first = celsius(row, used);
+      double second = celsius(row, other);
+      farthest = Math.max(farthest, Double.isNaN(first - second) ? 0 : Math.abs(first - second));
+    }
+    if (farthest > 1) {
+      remarks.warning(
+          headerPlace().column(other.name()),
+          "this column differs from "
+              + used.name()
+              + " by up to "
+              + Spell.number(Math.rint(farthest * 10) / 10)
+              + " K, though both should be the same temperature",
+          "check the logger; " + used.name() + " was used");
+    }
+  }
+
+  private static double celsius(Sample.Line row, LogColumn column) {
+    NumberScanner numbers = new NumberScanner();
+    String cell = row.cell(column.index());
+    boolean number = numbers.scan(cell.toCharArray(), 0, cell.length(), column.mark());
+    Unit unit = column.header().unit().orElseThrow();
+    return number && unit.dimension() == Dimension.TEMPERATURE
+        ? unit.toHeld(numbers.value(), Dimension.TEMPERATURE)
+        : Double.NaN;
+  }
+
+  private Place headerPlace() {
+    return remarks.line(shape.header().map(Sample.Line::number).orElse(shape.firstLine()));
+  }
+
+  private ChannelPlan plan(LogColumn column, Optional<Role> role) {
+    Optional<Sensor> sensor = answers.of(column);
+    double scale =
+        sensor
+            .flatMap(known -> known.row().value(SensorsSheet.SCALE))
+            .map(Quantity::value)
+            .orElse(1.0);
+    OptionalInt unitColumn = unitColumn(column);
+    return new ChannelPlan(
+        column, role, sensor, unit(column, sensor, unitColumn), scale, unitColumn);
+  }
+
+  private Optional<Unit> unit(LogColumn column, Optional<Sensor> sensor, OptionalInt unitColumn) {
+    Optional<String> told = sensor.flatMap(known -> known.row().value(SensorsSheet.UNIT));
+    Optional<Unit> stated = column.header().unit();
+    if (told.isPresent()) {
+      Optional<Unit> unit = UnitWords.ofReading(told.get());
+      checkTold(sensor.orElseThrow(), told.get(), unit, stated);
+      return unit;
+    }
+    return column
+        .glued()
+        .or(() -> unitIn(unitColumn))
+        .or(() -> stated)
+        .or(() -> column.header().saysTemperature() || hasRoleWord(column) ? preambleUnit : stated);
+  }
+
+  private static boolean hasRoleWord(LogColumn column) {
+    return RoleWords.of(column.header().words()).isPresent();
+  }
+
+  private void checkTold(Sensor sensor, String told, Optional<Unit> unit, Optional<Unit> stated) {
+    if (unit.isEmpty()) {
+      remarks.error(
+          sensor.row().place(SensorsSheet.UNIT),
+          Spell.quoted(told) + " is no unit that a log is read in",
+          "write °C, °F, K, mV or V");
+    } else if (stated.isPresent() && !stated.equals(unit)) {
+      remarks.note(
+          sensor.row().place(SensorsSheet.UNIT),
+          "the log's header says "
+              + stated.get().symbol()
+              + ", this row says "
+              + unit.get().symbol()
+              + ": this row was followed",
+          "");
+    }
+  }
+
+  private OptionalInt unitColumn(LogColumn column) {
+    int next = column.index() + 1;
+    return next < columns.size() && columns.get(next).looks() == LogColumn.Looks.UNITS
+        ? OptionalInt.of(next)
+        : OptionalInt.empty();
+  }
+
+  private Optional<Unit> unitIn(OptionalInt column) {
+    if (column.isEmpty()) {
+      return Optional.empty();
+    }
+    return shape.rows().stream()
+        .flatMap(row -> UnitWords.ofTemperature(row.cell(column.getAsInt())).stream())
+        .findFirst();
+  }
+
+  // Only if the lines before the table name one unit of temperature.
+  private Optional<Unit> preambleUnit() {
+    Set<Unit> units = new HashSet<>();
+    for (String line : shape.preamble()) {
+      Matcher matcher = UNIT_IN_PREAMBLE.matcher(line.replace('_', ' '));
+      while (matcher.find()) {
+        UnitWords.ofTemperature(matcher.group(1)).ifPresent(units::add);
+      }
+    }
+    if (units.size() != 1) {
+      return Optional.empty();
+    }
+    Unit unit = units.iterator().next();
+    remarks.note(
+        remarks.file(),
+        "the lines before the table say "
+            + unit.symbol()
+            + ": taken for temperatures without a"
+            + " unit in their header",
+        "");
+    return Optional.of(unit);
+  }
+}

@@ -1,0 +1,89 @@
+package fairboil.ingest.log;
+
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.grid.FileKind;
+import fairboil.ingest.grid.SourceFile;
+import fairboil.ingest.grid.SourceText;
+import fairboil.ingest.grid.StudyFolder;
+import fairboil.ingest.grid.UnreadableException;
+import fairboil.ingest.sheet.Run;
+import fairboil.ingest.sheet.RunsSheet;
+import fairboil.ingest.sheet.Sensor;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Opens the logs of one study. A log is recognised by what it holds, never by its name: separator,
+ * decimal mark, header, times, units. What it leaves unsaid is answered by {@code sensors.csv}, or
+ * asked for. Immutable; safe for several threads.
+ */
+public final class LogReader implements LogOpener {
+
+  private final StudyFolder folder;
+  private final List<Sensor> sensors;
+
+  /**
+   * Opens the logs of a study.
+   *
+   * @param folder where the logs are
+   * @param study the name of the study, whose sensors alone are heeded
+   * @param sensors what {@code sensors.csv} tells
+   */
+  public LogReader(StudyFolder folder, String study, List<Sensor> sensors) {
+    this.folder = folder;
+    this.sensors = sensors.stream().filter(sensor -> sensor.study().equals(study)).toList();
+  }
+
+  @Override
+  public OpenedLog open(Run run) {
+    Optional<String> given = run.row().value(RunsSheet.LOG);
+    String name =
+        given
+            .map(written -> written.strip().replace('\\', '/'))
+            .or(() -> folder.find("logs/" + run.key().name() + ".csv"))
+            .orElse("");
+    return name.isEmpty()
+        ? new OpenedLog(Optional.empty(), Optional.empty(), List.of())
+        : open(run, name, given.isPresent());
+  }
+
+  private OpenedLog open(Run run, String name, boolean given) {
+    Remarks remarks = new Remarks(Place.of(name.isBlank() ? "." : name));
+    try (SourceText text = folder.open(name, FileKind.LOG)) {
+      return read(text, run);
+    } catch (UnreadableException e) {
+      remarks.add(given ? ofCell(e.finding(), name, run) : e.finding());
+    } catch (IOException e) {
+      remarks.error(remarks.file(), "the log could not be read", "copy it again");
+    }
+    return new OpenedLog(Optional.empty(), Optional.empty(), remarks.sorted());
+  }
+
+  // A file that cannot be opened is a fault of the cell that names it.
+  private static Finding ofCell(Finding finding, String name, Run run) {
+    return Finding.error(
+        run.row().place(RunsSheet.LOG), name + ": " + finding.problem(), finding.remedy());
+  }
+
+  private OpenedLog read(SourceText text, Run run) {
+    Remarks remarks = new Remarks(text.place());
+    Optional<ParsedLog> parsed = Optional.empty();
+    Optional<SourceFile> source = Optional.empty();
+    try {
+      parsed = new LogParser(text, run, sensors, remarks).parse();
+      source = Optional.of(text.source());
+      remarks.addAll(text.notes());
+    } catch (UnreadableException e) {
+      remarks.add(e.finding());
+    } catch (IOException e) {
+      remarks.error(remarks.file(), "the log could not be read to its end", "copy it again");
+    }
+    Optional<Log> log =
+        source.isEmpty() || parsed.isEmpty()
+            ? Optional.empty()
+            : Optional.of(parsed.get().from(source.get()));
+    return new OpenedLog(log, source, remarks.sorted());
+  }
+}

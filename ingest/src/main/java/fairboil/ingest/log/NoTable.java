@@ -1,0 +1,33 @@
+package fairboil.ingest.log;
+
+/** Says why there is no table in a log. */
+final class NoTable {
+
+  private NoTable() {}
+
+  static void tell(Replay replay, Remarks remarks) {
+    String text = new String(replay.ahead(), 0, Math.min(replay.length(), 100_000));
+    long lines = text.lines().filter(line -> !line.isBlank()).count();
+    if (lines == 0) {
+      remarks.error(remarks.file(), "the file is empty", "copy the log again from the logger");
+    } else if (isHeaderOnly(text)) {
+      remarks.error(
+          remarks.line(1),
+          "the file has a header but no data rows",
+          "copy the log again from the logger");
+    } else {
+      remarks.error(
+          remarks.line(1),
+          "no table of times and temperatures was found: no separator gives several lines the same"
+              + " number of cells with numbers in them",
+          "export the log as CSV, one row for each reading, with a time column");
+    }
+  }
+
+  // A few lines with separators, and nothing after the last of them.
+  private static boolean isHeaderOnly(String text) {
+    String[] lines = text.lines().filter(line -> !line.isBlank()).toArray(String[]::new);
+    String last = lines[lines.length - 1];
+    return lines.length <= 40 && last.matches("(?s).*[\\p{L}].*[,;\\t|].*");
+  }
+}

@@ -1,0 +1,87 @@
+package fairboil.ingest.log;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The numbers of one column in the sample of a log. */
+final class NumberRange {
+
+  private static final double SHORTEST = 120;
+  private static final double LONGEST = 86_400;
+  private static final double EPOCH_FROM = 1e9;
+  private static final double EPOCH_TO = 4.2e9;
+
+  private static final Map<String, Double> TIME_UNITS =
+      Map.of("s", 1.0, "min", 60.0, "ms", 1e-3, "h", 3600.0);
+
+  private final List<Double> values = new ArrayList<>();
+  private boolean whole = true;
+
+  NumberRange(TableShape shape, LogColumn column) {
+    NumberScanner numbers = new NumberScanner();
+    for (Sample.Line row : shape.rows()) {
+      String cell = row.cell(column.index());
+      if (numbers.scan(cell.toCharArray(), 0, cell.length(), column.mark())) {
+        values.add(numbers.value());
+        whole &= numbers.decimals() <= 0;
+      }
+    }
+  }
+
+  boolean isEmpty() {
+    return values.isEmpty();
+  }
+
+  double first() {
+    return values.get(0);
+  }
+
+  double last() {
+    return values.get(values.size() - 1);
+  }
+
+  /** {@code 0 to 1200}: from the first to the last. */
+  String words() {
+    return values.isEmpty() ? "nothing" : Spell.number(first()) + " to " + Spell.number(last());
+  }
+
+  /** Whether every number is at least the one before, and the last is above the first. */
+  boolean isRising() {
+    for (int i = 1; i < values.size(); i++) {
+      if (values.get(i) < values.get(i - 1)) {
+        return false;
+      }
+    }
+    return values.size() > 1 && last() > first();
+  }
+
+  /** Seconds of one unit, if all are epochs of our age: of 10 digits in s, 13 in ms, 16 in µs. */
+  OptionalDouble epochUnit() {
+    for (double unit : new double[] {1, 1e-3, 1e-6}) {
+      double low = EPOCH_FROM / unit;
+      double high = EPOCH_TO / unit;
+      if (!values.isEmpty() && values.stream().allMatch(v -> v >= low && v < high)) {
+        return whole || unit == 1 ? OptionalDouble.of(unit) : OptionalDouble.empty();
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** The only unit of time in which the log would last from two minutes to a day, if one is. */
+  Optional<String> likelyTimeUnit() {
+    List<String> likely =
+        TIME_UNITS.entrySet().stream()
+            .filter(entry -> !values.isEmpty() && isLikely((last() - first()) * entry.getValue()))
+            .map(Map.Entry::getKey)
+            .sorted()
+            .toList();
+    return likely.size() == 1 ? Optional.of(likely.get(0)) : Optional.empty();
+  }
+
+  private static boolean isLikely(double seconds) {
+    return seconds >= SHORTEST && seconds <= LONGEST;
+  }
+}

@@ -1,0 +1,196 @@
+package fairboil.ingest.sheet;
+
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.grid.GridRow;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.quantity.Unit;
+import fairboil.ingest.quantity.UnitText;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** The header row of a sheet: which column of the grid is which column of the schema. */
+final class Header {
+
+  /** What people write in brackets to say how a time is written, which is not a unit. */
+  private static final Pattern TIME_FORM =
+      Pattern.compile("[hms]{1,2}(?::[hms]{1,2}){1,2}|min(?:utes)?:sec(?:onds)?");
+
+  private final Place place;
+  private final SheetSchema schema;
+  private final GridRow row;
+  private final Map<String, Column<?>> columns = new HashMap<>();
+  private final List<HeaderCell> cells = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  private Header(Place place, SheetSchema schema, GridRow row) {
+    this.place = place;
+    this.schema = schema;
+    this.row = row;
+    schema.columns().forEach(column -> columns.put(Words.key(column.name()), column));
+  }
+
+  /** Recognises the cells of a header row. */
+  static Header of(Place file, SheetSchema schema, GridRow row) {
+    Header header = new Header(Place.of(file.file(), row.line()), schema, row);
+    Set<Column<?>> taken = new HashSet<>();
+    for (int index = 0; index < row.cells().size(); index++) {
+      header.add(index, row.cell(index), taken);
+    }
+    return header;
+  }
+
+  /** How many cells of a row name columns of the schema. */
+  static int known(SheetSchema schema, GridRow row) {
+    Header header = of(Place.of(schema.file()), schema, row);
+    return (int) header.cells.stream().filter(cell -> cell.column().isPresent()).count();
+  }
+
+  private void add(int index, String written, Set<Column<?>> taken) {
+    if (written.isEmpty()) {
+      return;
+    }
+    for (HeaderName way : HeaderName.of(written)) {
+      Column<?> column = columns.get(way.key());
+      if (column != null && (!way.hasUnit() || isBracketed(written) || takesUnits(column))) {
+        addKnown(index, written, column, way, taken);
+        return;
+      }
+    }
+    cells.add(new HeaderCell(index, unique(written), Optional.empty(), Optional.empty()));
+  }
+
+  private static boolean isBracketed(String written) {
+    return written.indexOf('(') >= 0 || written.indexOf('[') >= 0;
+  }
+
+  private static boolean takesUnits(Column<?> column) {
+    return !column.headerDimensions().isEmpty();
+  }
+
+  private void addKnown(
+      int index, String written, Column<?> column, HeaderName way, Set<Column<?>> taken) {
+    if (!taken.add(column)) {
+      findings.add(
+          Finding.error(
+              place.column(written),
+              "a second column is headed " + column.name() + ", so it was left out",
+              "keep one of them, or rename this one"));
+      return;
+    }
+    Optional<Unit> unit = way.unitOf(column.headerDimensions());
+    if (way.hasUnit() && takesUnits(column) && unit.isEmpty()) {
+      checkUnit(written, column, way.unit());
+    }
+    cells.add(new HeaderCell(index, written, Optional.of(column), unit));
+  }
+
+  private void checkUnit(String written, Column<?> column, String text) {
+    if (TIME_FORM.matcher(text.toLowerCase(Locale.ROOT)).matches()) {
+      return;
+    }
+    List<Unit> meanings = UnitText.meanings(text);
+    long fitting =
+        meanings.stream()
+            .filter(unit -> column.headerDimensions().stream().anyMatch(unit::measures))
+            .count();
+    if (fitting > 1) {
+      findings.add(ambiguous(written, text));
+    } else if (!meanings.isEmpty()) {
+      findings.add(
+          Finding.error(
+              place.column(written),
+              Words.quoted(text) + " is no unit of " + column.name(),
+              "write a unit that fits, as in the example " + column.example()));
+    } else {
+      findings.add(
+          Finding.note(
+              place.column(written),
+              Words.quoted(text) + " in the header is not a unit that is known here",
+              "cells of this column need their own units"));
+    }
+  }
+
+  private Finding ambiguous(String written, String text) {
+    boolean ounces = Words.key(text).startsWith("o");
+    return Finding.error(
+        place.column(written),
+        Words.quoted(text) + " in the header could be a weight or a volume",
+        ounces
+            ? "write (oz wt) for a weight or (fl oz) for a volume"
+            : "write the unit in full in the header");
+  }
+
+  private String unique(String written) {
+    long before =
+        cells.stream()
+            .filter(cell -> cell.column().isEmpty())
+            .filter(cell -> cell.written().replaceFirst("#\\d+$", "").equals(written))
+            .count();
+    if (before == 0) {
+      return written;
+    }
+    String name = written + "#" + (before + 1);
+    findings.add(
+        Finding.note(
+            place.column(written),
+            "another column has the same header, so this one is called " + name,
+            "give each column its own header"));
+    return name;
+  }
+
+  /** The line of the header. */
+  Place place() {
+    return place;
+  }
+
+  /** How many columns there are up to the last with a header. */
+  int width() {
+    return row.width();
+  }
+
+  /** Whether a column has no header. */
+  boolean isBlank(int index) {
+    return row.cell(index).isEmpty();
+  }
+
+  List<HeaderCell> cells() {
+    return cells;
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+
+  /** Columns of the grid by the columns that they are. */
+  Map<Column<?>, HeaderCell> known() {
+    Map<Column<?>, HeaderCell> known = new LinkedHashMap<>();
+    cells.forEach(cell -> cell.column().ifPresent(column -> known.put(column, cell)));
+    return known;
+  }
+
+  /** Required columns that are not there. */
+  List<Column<?>> missing() {
+    Map<Column<?>, HeaderCell> known = known();
+    return schema.columns().stream()
+        .filter(column -> column.need() == Column.Need.REQUIRED && !known.containsKey(column))
+        .toList();
+  }
+
+  /** The dimension of the unit in a header that is not known, where it has one. */
+  static Optional<Dimension> dimension(String written) {
+    return HeaderName.of(written).stream()
+        .filter(HeaderName::hasUnit)
+        .flatMap(way -> UnitText.meanings(way.unit()).stream())
+        .map(Unit::dimension)
+        .findFirst();
+  }
+}

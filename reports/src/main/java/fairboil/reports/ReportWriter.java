@@ -1,0 +1,73 @@
+package fairboil.reports;
+
+import fairboil.analysis.Results;
+import fairboil.reports.chart.ChartException;
+import fairboil.reports.chart.Painter;
+import fairboil.reports.chart.Rehearsal;
+import fairboil.reports.chart.xchart.XChartPainter;
+import fairboil.reports.output.OutputFolder;
+import fairboil.reports.table.ResultTables;
+import java.io.IOException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+
+/** Puts the tables, charts and pages of results into an output folder. */
+public final class ReportWriter {
+
+  private final FutureTask<Painter> painter;
+  private final int threads;
+
+  private ReportWriter(FutureTask<Painter> painter, int threads) {
+    this.painter = painter;
+    this.threads = threads;
+  }
+
+  /**
+   * A writer that gets ready in a thread of its own, while the study is being read: charts and
+   * tables take a third of a second to start.
+   */
+  public static ReportWriter warmingUp() {
+    FutureTask<Painter> painter = new FutureTask<>(ReportWriter::rehearsedPainter);
+    Thread thread =
+        new Thread(
+            () -> {
+              painter.run();
+              ResultTables.warmUp();
+            },
+            "warm-up");
+    thread.setDaemon(true);
+    thread.start();
+    return new ReportWriter(painter, Runtime.getRuntime().availableProcessors());
+  }
+
+  private static Painter rehearsedPainter() throws ChartException {
+    Painter painter = XChartPainter.withBundledFont();
+    Rehearsal.of(painter);
+    return painter;
+  }
+
+  /**
+   * Writes everything; the folder is left to be committed.
+   *
+   * @throws ChartException if charts cannot be drawn on this machine
+   * @throws IOException if something cannot be written
+   */
+  public void write(Results results, OutputFolder folder) throws ChartException, IOException {
+    Painter ready = painter();
+    new Report(results, folder).write(ready, threads);
+  }
+
+  private Painter painter() throws ChartException {
+    try {
+      return painter.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while the fonts were read", e);
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof ChartException told) {
+        throw told;
+      }
+      throw new IllegalStateException(e.getCause());
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package fairboil.reports.cli;
+
+import fairboil.analysis.Results;
+import fairboil.analysis.StudyAnalysis;
+import fairboil.ingest.OpenedStudy;
+import fairboil.ingest.StudyException;
+import fairboil.ingest.StudyReader;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** {@code fairboil check STUDY}: findings only, each with what would mend it. */
+@Command(
+    name = "check",
+    description = "Lists what is wrong or doubtful in a study and what would mend it.",
+    footer = {"", "Example: fairboil check my-study"})
+final class CheckCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+  @Mixin private StudyParameter study;
+
+  @Override
+  public Integer call() throws StudyException {
+    OpenedStudy opened = StudyReader.open(study.folder());
+    Results results = StudyAnalysis.of(opened.study(), opened.logs());
+    FindingList list = new FindingList(results.findings());
+    list.printAll(spec.commandLine().getOut());
+    spec.commandLine().getOut().println(list.summary());
+    return list.status().code();
+  }
+}

@@ -1,0 +1,6 @@
+/**
+ * An empty study for {@code fairboil new}.
+ *
+ * <p>Entry point: {@link fairboil.reports.template.StudyTemplate}.
+ */
+package fairboil.reports.template;
