@@ -144,11 +144,7 @@ public final class Screening {
   private void setAsideSpikes() {
     Compact present = new Compact(clean);
     double[] deviations = deviationsFromMedian(present.values, present.count);
-<<<<<<< HEAD
-    double usual = scatterBetweenNeighbours(present);
-=======
     double[] usual = scatterOfStretches(present);
->>>>>>> main
     double least = Math.max(LEAST_SPIKE_KELVINS, 3 * resolution);
     int i = 0;
     while (i < present.count) {
@@ -167,14 +163,6 @@ public final class Screening {
     }
   }
 
-<<<<<<< HEAD
-  private static double scatterBetweenNeighbours(Compact present) {
-    double[] differences = new double[Math.max(0, present.count - 1)];
-    for (int i = 0; i < differences.length; i++) {
-      differences[i] = present.values[i + 1] - present.values[i];
-    }
-    return Robust.scale(differences, differences.length) / Math.sqrt(2);
-=======
   /** A flame flickers while it burns and not before or after: what is usual is so for a minute. */
   private static double[] scatterOfStretches(Compact present) {
     double[] scatter = new double[present.count / STRETCH + 1];
@@ -196,7 +184,6 @@ public final class Screening {
     double usual = scatter[stretch];
     usual = stretch > 0 ? Math.max(usual, scatter[stretch - 1]) : usual;
     return stretch + 1 < scatter.length ? Math.max(usual, scatter[stretch + 1]) : usual;
->>>>>>> main
   }
 
   private int longestSpike() {
