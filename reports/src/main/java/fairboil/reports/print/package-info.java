@@ -1,0 +1,2 @@
+/** Printing at true scale. */
+package fairboil.reports.print;
