@@ -22,7 +22,7 @@ final class ChannelReader {
   /** More zeros than a probe in ice or frost would give by chance. */
   private static final int MANY_ZEROS = 10;
 
-  private static final double WARM = 40;
+  private static final double JUMP = 20;
 
   private final ChannelPlan plan;
   private final boolean kept;
@@ -41,6 +41,8 @@ final class ChannelReader {
   private int firstOutsideLine;
 
   private long zeros;
+  private boolean inZeros;
+  private double before;
   private long texts;
   private int firstTextLine;
   private String firstText = "";
@@ -119,7 +121,7 @@ final class ChannelReader {
       return FAULT;
     }
     range.add(written * plan.scale());
-    zeros += written == 0 ? 1 : 0;
+    countZero(written);
     if (kept && !(written >= least && written <= most)) {
       if (outside++ == 0) {
         firstOutside = written;
@@ -132,6 +134,13 @@ final class ChannelReader {
     mostDecimals = Math.max(mostDecimals, decimals);
     fewestDecimals = Math.min(fewestDecimals, decimals);
     return written;
+  }
+
+  // Zeros to which the column jumps: in frost it passes through 0 step by step.
+  private void countZero(double written) {
+    inZeros = written == 0 && (inZeros || Math.abs(before) > JUMP);
+    zeros += inZeros ? 1 : 0;
+    before = written;
   }
 
   private boolean hasUnitBehind(char[] text, int from, int to, int line) {
@@ -267,7 +276,7 @@ final class ChannelReader {
               + Spell.number(firstOutside),
           "");
     }
-    if (kept && zeros >= MANY_ZEROS && range.highest() > WARM) {
+    if (kept && zeros >= MANY_ZEROS) {
       remarks.note(
           remarks.file().column(name),
           Spell.count(zeros, "reading")
