@@ -55,6 +55,11 @@ final class LibrariesTest {
 
   @ArchTest static final ArchRule pngencoder = only("com.pngencoder..", "fairboil.reports.chart..");
 
+  @ArchTest static final ArchRule pdfBox = only("org.apache.pdfbox..", "fairboil.reports.print..");
+
+  @ArchTest
+  static final ArchRule fontBox = only("org.apache.fontbox..", "fairboil.reports.print..");
+
   @ArchTest static final ArchRule jte = only("gg.jte..", "fairboil.reports.page..");
 
   @ArchTest static final ArchRule picocli = only("picocli..", "fairboil.reports.cli..");

@@ -27,6 +27,8 @@ final class Cells {
   private static final Pattern WHOLE = Pattern.compile("[+]?(\\d{1,9})(?:[.,]0+)?");
   private static final Pattern CONDITIONS = Pattern.compile("[;\\n]");
 
+  private static final int LONGEST_LIST = 100;
+
   private Cells() {}
 
   /** Words as they are; a lone dash says nothing. */
@@ -50,9 +52,14 @@ final class Cells {
   }
 
   static CellReader<List<String>> texts() {
-    return (text, context) ->
-        Reading.Read.of(
-            LIST.splitAsStream(text).map(String::strip).filter(item -> !item.isEmpty()).toList());
+    return (text, context) -> {
+      List<String> items =
+          LIST.splitAsStream(text).map(String::strip).filter(item -> !item.isEmpty()).toList();
+      return items.size() <= LONGEST_LIST
+          ? Reading.Read.of(items)
+          : new Reading.Refused<>(
+              "this lists more than " + LONGEST_LIST + " things", "list those that matter");
+    };
   }
 
   static CellReader<Integer> whole() {

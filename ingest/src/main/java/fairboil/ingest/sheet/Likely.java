@@ -164,9 +164,6 @@ final class Likely {
 
   /** A clause that says where what the column holds was likely meant to stand. */
   static Optional<String> column(SheetSchema schema, Set<String> present, String name) {
-    if (name.length() > LONGEST) {
-      return Optional.empty();
-    }
     Optional<String> event = schema.equals(RunsSheet.SCHEMA) ? event(name) : Optional.empty();
     return event
         .map(label -> "times of events go into stopwatch.csv, there as event " + label)
@@ -188,6 +185,9 @@ final class Likely {
 
   /** The event that a column of runs is headed with. */
   static Optional<String> event(String name) {
+    if (name.length() > LONGEST) {
+      return Optional.empty();
+    }
     String plain =
         name.replaceFirst("(?i)[\\s_]*(?:time|at)$", "").replaceFirst("(?i)^time (?:to )?", "");
     return Arrays.stream(Event.values())

@@ -20,8 +20,13 @@ final class CheckBars {
 
   /** Draws both bars across, and what to do if they are not right. */
   static void across(Canvas page, double left, double top) {
-    bar(page, left, top, METRIC, 10, "this bar must measure 100 mm");
+    metric(page, left, top);
     bar(page, left + METRIC + APART, top, INCHES, 4, "this bar must measure 4 in");
+  }
+
+  /** Draws the metric bar across, where there is no room for both. */
+  static void metric(Canvas page, double left, double top) {
+    bar(page, left, top, METRIC, 10, "this bar must measure 100 mm");
   }
 
   /** The words below the bars. */
@@ -45,19 +50,20 @@ final class CheckBars {
     page.text(words, left + length / 2, base - 2.9, Type.SMALL_STRONG, Canvas.Side.MIDDLE);
   }
 
-  /** Draws the metric bar upright: paper may be stretched in one direction only. */
+  /** Draws both bars upright: paper may be stretched in one direction only. */
   static void upright(Canvas page, double x, double top) {
-    page.line(x, top, x, top + METRIC, Pen.BOLD);
-    for (int i = 0; i <= 10; i++) {
-      double y = top + METRIC * i / 10;
-      double tick = i == 0 || i == 10 ? TICK : SUBTICK;
+    uprightBar(page, x, top, METRIC, 10, "this bar must measure 100 mm");
+    uprightBar(page, x, top + METRIC + 3, INCHES, 4, "this bar must measure 4 in");
+  }
+
+  private static void uprightBar(
+      Canvas page, double x, double top, double length, int parts, String words) {
+    page.line(x, top, x, top + length, Pen.BOLD);
+    for (int i = 0; i <= parts; i++) {
+      double y = top + length * i / parts;
+      double tick = i == 0 || i == parts ? TICK : SUBTICK;
       page.line(x - tick, y, x, y, Pen.FINE);
     }
-    page.textUp(
-        "this bar must measure 100 mm",
-        x - 2.9,
-        top + METRIC / 2,
-        Type.SMALL_STRONG,
-        Canvas.Side.MIDDLE);
+    page.textUp(words, x - 2.9, top + length / 2, Type.SMALL_STRONG, Canvas.Side.MIDDLE);
   }
 }

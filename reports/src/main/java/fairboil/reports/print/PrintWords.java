@@ -27,6 +27,18 @@ final class PrintWords {
               + " x, y, radius and diameter in this way before typing them into holes.csv; angles"
               + " need no correction. Write the factor into the notes of the build.");
 
+  static final String FACTOR =
+      "If the check bar of the strip or disc does not measure 100 mm, multiply every length read"
+          + " on it by the factor (bar as measured, in mm, divided by 100) before typing it. Lengths"
+          + " read with a steel rule or callipers need no factor. Factor 1 if the bar is right.";
+
+  static final String BOTH_WAYS =
+      "Measure the upright bar too: a printer may stretch the paper in one direction only.";
+
+  static final String NO_RIM =
+      "Type the wrap of the base into its row of rings.csv to have the disc drawn to the rim, which"
+          + " makes it easy to centre.";
+
   static final List<String> LAYING =
       List.of(
           "Cut out the pieces along the thin lines, tabs included. Glue each tab under the next"

@@ -17,6 +17,10 @@ public final class Printed {
     this.pdf = pdf.clone();
   }
 
+  Printed named(String better) {
+    return new Printed(better, title, pdf);
+  }
+
   /** The file's name, a safe slug with its ending, unique within its job ignoring case. */
   public String name() {
     return name;

@@ -10,11 +10,6 @@ import java.util.stream.IntStream;
 /** What is said of a ring. */
 final class RingWords {
 
-  /** From the cautions of the trade: common practice, no source. */
-  static final String DRILLING =
-      "Cut metal is sharp: gloves when handling, off when drilling. Drill and punch over a wooden"
-          + " block, can clamped, eye protection; deburr.";
-
   private RingWords() {}
 
   /** {@code 16 holes of 6.0 mm (0.236 in) on 18 divisions (4 and 12 skipped)}. */
@@ -86,15 +81,22 @@ final class RingWords {
 
   /** Room to write down what the bar measured. */
   static void corrections(Flow flow) {
+    blanks(flow, List.of("bar as measured (mm)", "÷ 100 = factor", "by", "date"));
+  }
+
+  /** A line of blanks to fill in. */
+  static void blanks(Flow flow, List<String> names) {
     double top = flow.take(9);
     Canvas page = flow.page();
     double base = top + 6;
+    double words = names.stream().mapToDouble(n -> page.lettering().width(n, Type.SMALL)).sum();
+    double room = (flow.width() - words) / names.size();
     double x = flow.left();
-    for (String blank : List.of("bar as measured (mm)", "÷ 100 = factor", "by", "date")) {
-      page.text(blank, x, base, Type.SMALL, Canvas.Side.LEFT);
-      double from = x + page.lettering().width(blank, Type.SMALL) + 2;
-      x += flow.width() / 4;
-      page.line(from, base + 0.5, x - 4, base + 0.5, Pen.RULE);
+    for (String name : names) {
+      page.text(name, x, base, Type.SMALL, Canvas.Side.LEFT);
+      double from = x + page.lettering().width(name, Type.SMALL) + 2;
+      x += page.lettering().width(name, Type.SMALL) + room;
+      page.line(from, base + 0.5, x - 3, base + 0.5, Pen.RULE);
     }
   }
 }

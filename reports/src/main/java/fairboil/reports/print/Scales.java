@@ -24,7 +24,7 @@ final class Scales {
       double tick = mm % 10 == 0 ? LONG : mm % 5 == 0 ? 3 : 2;
       tick(page, piece.x(mm), edge, edge + inwards * tick);
       if (mm % 10 == 0 && clear(piece, mm, 3)) {
-        number(page, String.valueOf(mm), piece.x(mm), edge + inwards * 4.7, inwards);
+        number(page, signed(mm), piece.x(mm), edge + inwards * 4.7, inwards);
       }
     }
     double line = edge + inwards * INCH_LINE;
@@ -34,10 +34,14 @@ final class Scales {
       double tick = n % 16 == 0 ? LONG : n % 8 == 0 ? 3 : n % 4 == 0 ? 2.4 : n % 2 == 0 ? 1.8 : 1.2;
       tick(page, piece.x(n * SIXTEENTH), line, line + inwards * tick);
       if (n % 16 == 0 && clear(piece, n * SIXTEENTH, 4)) {
-        String inches = n == 0 ? "0 in" : String.valueOf(n / 16);
+        String inches = n == 0 ? "0 in" : signed(n / 16);
         number(page, inches, piece.x(n * SIXTEENTH), line + inwards * 4.7, inwards);
       }
     }
+  }
+
+  private static String signed(int number) {
+    return number < 0 ? "−" + -number : String.valueOf(number);
   }
 
   /** Whether a number there would keep clear of the ends of the piece. */

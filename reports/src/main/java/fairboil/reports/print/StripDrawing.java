@@ -15,6 +15,9 @@ final class StripDrawing {
   /** The least distance between divisions at which each carries words, mm. */
   private static final double ROOM_FOR_WORDS = 11;
 
+  /** How often it is said which edge lies along the rim, mm. */
+  private static final double EVERY = 120;
+
   /** Distance that the number of a division needs, mm. */
   private static final double ROOM_FOR_NUMBER = 5;
 
@@ -124,7 +127,9 @@ final class StripDrawing {
             ? "this edge along the " + strip.plan().datum().label()
             : "this edge along the line of the holes";
     double y = isRimAbove() ? y(piece, 0) + 1 + Type.NOTE.capital() : y(piece, 0) - 1;
-    for (double x = piece.x() + 2; x < piece.x(piece.to()) - 45; x += 120) {
+    double wide = page.lettering().width(words, Type.NOTE);
+    for (double x = piece.x() + 2; x + wide < piece.x(piece.to()); x += EVERY) {
+      page.fill(x - 0.6, y - Type.NOTE.capital() - 0.4, wide + 1.2, 2.6, Ink.WHITE);
       page.text(words, x, y, Type.NOTE, Canvas.Side.LEFT);
     }
   }

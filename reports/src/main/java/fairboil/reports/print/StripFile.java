@@ -94,7 +94,7 @@ final class StripFile {
     PrintWords.LAYING.forEach(text -> flow.paragraph(text, Type.BODY));
     List<String> marking = layout.row().isPresent() ? PrintWords.CROSSES : PrintWords.TICKS;
     marking.forEach(text -> flow.paragraph(text, Type.BODY));
-    flow.paragraph(RingWords.DRILLING, Type.BODY);
+    Safety.drilling().forEach(text -> flow.paragraph(text, Type.BODY));
     flow.heading("Reading the holes after drilling");
     PrintWords.READING_WALL.forEach(text -> flow.paragraph(text, Type.BODY));
     flow.heading("Intended places");

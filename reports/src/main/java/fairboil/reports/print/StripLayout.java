@@ -21,6 +21,9 @@ import java.util.stream.IntStream;
 record StripLayout(
     RingPlan plan, double spacing, OptionalDouble row, double width, List<Piece> pieces) {
 
+  /** The longest wrap that is drawn. */
+  static final double LONGEST = 5000;
+
   /** Length of the tab that is glued under the next piece. */
   static final double TAB = 12;
 

@@ -88,7 +88,7 @@ public final class EffectWords {
         + " in "
         + effect.response().label()
         + " ("
-        + Display.percent(confidence(effect))
+        + Display.percent(confidence(results, effect))
         + " interval "
         + Slopes.range(display, row, slope(effect.response()))
         + "; "
@@ -99,8 +99,11 @@ public final class EffectWords {
         + ")";
   }
 
-  /** That of the study, or more where several rings are asked about and must hold together. */
-  private double confidence(HoleEffect effect) {
+  /**
+   * The confidence of the intervals of an effect: that of the study, or more where several rings
+   * are asked about and must hold together.
+   */
+  public static double confidence(Results results, HoleEffect effect) {
     return results.effectChecks().stream()
         .filter(checks -> checks.response() == effect.response())
         .filter(checks -> checks.ring().equals(effect.ring()))

@@ -1,6 +1,7 @@
 package fairboil.reports.print;
 
 import fairboil.ingest.choice.*;
+import fairboil.ingest.quantity.*;
 import fairboil.ingest.sheet.*;
 import java.nio.file.*;
 import java.util.*;
@@ -11,6 +12,9 @@ class LookTest {
   void look() throws Exception {
     Sheets s =
         Sheets.study()
+            .build("K1", "two-wall")
+            .build("K2", "two-wall")
+            .build("M1", "one-wall")
             .ring(
                 "upper",
                 16,
@@ -30,21 +34,50 @@ class LookTest {
             .ring(
                 "far",
                 48,
-                r -> r.put(RingsSheet.WRAP, Sheets.mm(900)).put(RingsSheet.HEIGHT, Sheets.mm(187)));
+                r -> r.put(RingsSheet.WRAP, Sheets.mm(900)).put(RingsSheet.HEIGHT, Sheets.mm(187)))
+            .ring(
+                "tiny",
+                40,
+                r ->
+                    r.put(RingsSheet.WRAP, Sheets.mm(130))
+                        .put(RingsSheet.HEIGHT, Sheets.mm(9))
+                        .put(RingsSheet.DIAMETER, Sheets.mm(2)))
+            .ring(
+                "base",
+                8,
+                r ->
+                    r.put(RingsSheet.SURFACE, Surface.BASE)
+                        .put(RingsSheet.CIRCLE, Sheets.mm(25))
+                        .put(RingsSheet.DIAMETER, Sheets.mm(5))
+                        .put(RingsSheet.WRAP, Sheets.mm(314)))
+            .ring(
+                "base",
+                5,
+                r ->
+                    r.put(RingsSheet.SURFACE, Surface.BASE)
+                        .put(RingsSheet.CIRCLE, Sheets.mm(12))
+                        .put(RingsSheet.DIAMETER, Sheets.mm(5))
+                        .put(RingsSheet.SKIPPED, List.of(2))
+                        .put(RingsSheet.START, Quantity.of(15, Unit.DEGREE)))
+            .ring(
+                "middle",
+                1,
+                r ->
+                    r.put(RingsSheet.SURFACE, Surface.BASE)
+                        .put(RingsSheet.CIRCLE, Sheets.mm(0))
+                        .put(RingsSheet.DIAMETER, Sheets.mm(5)))
+            .ring(
+                "floor",
+                24,
+                r ->
+                    r.put(RingsSheet.DESIGN, "drum")
+                        .put(RingsSheet.SURFACE, Surface.BASE)
+                        .put(RingsSheet.CIRCLE, Sheets.mm(150))
+                        .put(RingsSheet.DIAMETER, Sheets.mm(8)));
     Path out = Path.of("/tmp/fbprint");
     Files.createDirectories(out);
-    try (Typefaces t = Typefaces.open()) {
-      for (Ring ring : s.read().rings()) {
-        RingPlan plan = RingPlan.of(ring, new ArrayList<>()).get();
-        for (Paper p : Paper.values())
-          Files.write(
-              out.resolve(ring.name() + "-" + p.slug() + ".pdf"),
-              StripFile.of(
-                  new Head(p, "Measuring strip: ring " + ring.name(), "made-up"),
-                  plan,
-                  "builds K1 and K2",
-                  t));
-      }
-    }
+    PrintJob job = Prints.of(s.read(), List.of(Paper.A4, Paper.LETTER));
+    for (Printed f : job.files()) Files.write(out.resolve(f.name()), f.pdf());
+    System.out.println(job);
   }
 }

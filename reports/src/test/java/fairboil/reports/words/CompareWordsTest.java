@@ -60,6 +60,7 @@ class CompareWordsTest {
             4,
             4,
             4,
+            RankComparison.Unit.RUNS,
             new RankSum(0.75, 0.3, RankSum.Method.EXACT));
     assertThat(words.sentence(ranks).replace('\u00a0', ' '))
         .isEqualTo(
