@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Severity;
+import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Run;
@@ -25,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the cases of {@link StudyCasesTest} cannot show: bytes, other files than text, size. */
 class StudyReaderTest {
@@ -192,6 +194,23 @@ class StudyReaderTest {
     write("stopwatch.csv", marks.toString());
     write("holes.csv", holes.toString());
     write("rings.csv", "ring,holes\nupper,100\n");
+  }
+
+  /** Patterns that try again and again on such cells would take minutes. */
+  @ParameterizedTest
+  @ValueSource(strings = {"9 ", "  ", "1/2 ", "(", "a ", "1,", "1 lb ", "may ", "x=;", "5'", "_ "})
+  void cellsOfTheGreatestLengthCostNoTime(String part) throws Exception {
+    String cell = "\"" + part.repeat(65_000 / part.length()) + "x\"";
+    String names = String.join(",", RunsSheet.SCHEMA.columns().stream().map(Column::name).toList());
+    int count = RunsSheet.SCHEMA.columns().size();
+    write("study.csv", "setting,value\n" + cell + "," + cell + "\ncompare by," + cell + "\n");
+    write("stopwatch.csv", "run,event,time\n1,boil," + cell + "\n1," + cell + ",5:00\n");
+    String row = (cell + ",").repeat(14) + ",".repeat(count - 14);
+    write("runs.csv", names + "," + cell + "\n" + row + "\n");
+
+    Study study = Assertions.assertTimeout(Duration.ofSeconds(20), this::read);
+
+    assertThat(study.findings()).isNotEmpty();
   }
 
   /** Whatever is done to a study's bytes: findings, or one sentence; no other exception. */

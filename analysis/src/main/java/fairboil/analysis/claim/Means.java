@@ -74,13 +74,18 @@ final class Means {
                 new Scatter(
                     summary.sd().orElseThrow(), units.length, shared, ofRuns ? "runs" : "builds"));
     return subject.runs().hidesFailures(measure)
-        ? evidence.fromBelow(
-            subject.runs().failures()
-                + " of "
-                + subject.runs().size()
-                + " runs did not boil and count as longer than any, so that the mean of the others"
-                + " is too short")
+        ? evidence.fromBelow(tooShort(subject.runs()))
         : evidence;
+  }
+
+  private static String tooShort(RunGroup runs) {
+    int failures = runs.failures();
+    return failures
+        + (failures == 1 ? " run of " : " runs of ")
+        + runs.size()
+        + " did not boil and"
+        + (failures == 1 ? " counts" : " count")
+        + " as longer than any that did, so the mean of the others is too short";
   }
 
   /** Most runs, to be judged against a fixed value. */

@@ -1,10 +1,10 @@
 package fairboil.analysis.compare;
 
 import fairboil.analysis.compare.Comparison.Method;
+import fairboil.analysis.compare.RankComparison.Unit;
 import fairboil.analysis.group.RunColumn;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.measure.Measure;
-import fairboil.analysis.model.RankSum;
 import fairboil.analysis.model.StudentizedRange;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
@@ -34,6 +34,9 @@ public final class Comparisons {
 
   /** More builds than this make more pairs than anyone reads. */
   private static final int MOST_BUILDS = 30;
+
+  /** Up to so many builds are also compared without pooling their scatter. */
+  private static final int MOST_CHECKED = 12;
 
   private final Study study;
   private final RunGroup runs;
@@ -125,13 +128,15 @@ public final class Comparisons {
               "nothing need be done: builds are not compared pair by pair, designs are"));
       return;
     }
-    ranks(measure, Comparison.BUILD, groups);
+    ranks.addAll(new Ranks(measure, Comparison.BUILD, Unit.RUNS).pairs(groups));
     List<Sample> samples = new ArrayList<>();
     groups.forEach((build, own) -> sample(build, own.values(measure), samples));
     if (samples.size() > 1) {
       Pairs pairs = new Pairs(measure, Comparison.BUILD, range(samples.size()), confidence);
       differences.addAll(pairs.pooled(samples, Method.TUKEY_KRAMER));
-      differences.addAll(pairs.unpooled(samples, Method.GAMES_HOWELL));
+      if (samples.size() <= MOST_CHECKED) {
+        differences.addAll(pairs.unpooled(samples, Method.GAMES_HOWELL));
+      }
     }
   }
 
@@ -150,7 +155,7 @@ public final class Comparisons {
     }
     Map<String, RunGroup> groups = new LinkedHashMap<>();
     byDesign.forEach((design, own) -> groups.put(design, RunGroup.of(own)));
-    ranks(measure, Comparison.DESIGN, groups);
+    ranks.addAll(new Ranks(measure, Comparison.DESIGN, Unit.BUILDS).pairs(groups));
     compareBuildMeans(measure, Comparison.DESIGN, groups);
   }
 
@@ -184,54 +189,13 @@ public final class Comparisons {
             text ->
                 groups.put(
                     text, runs.where(run -> column.text(run).filter(text::equals).isPresent())));
-    ranks(measure, column.name(), groups);
     WithinBuilds within = new WithinBuilds(measure, column.name(), groups, confidence);
+    Unit unit = Ranks.anyBuildHasTwo(groups) ? Unit.WITHIN_BUILDS : Unit.BUILDS;
+    ranks.addAll(new Ranks(measure, column.name(), unit).pairs(groups));
     if (within.isPossible()) {
       differences.addAll(within.pairs());
     } else {
       compareBuildMeans(measure, column.name(), groups);
     }
-  }
-
-  /** Compares by rank where some runs did not boil. */
-  private void ranks(Measure measure, String level, Map<String, RunGroup> groups) {
-    List<String> names = List.copyOf(groups.keySet());
-    for (int i = 0; i < names.size(); i++) {
-      for (int j = i + 1; j < names.size(); j++) {
-        RunGroup a = groups.get(names.get(i));
-        RunGroup b = groups.get(names.get(j));
-        if (a.hidesFailures(measure) || b.hidesFailures(measure)) {
-          rank(measure, level, names.get(i), a, names.get(j), b);
-        }
-      }
-    }
-  }
-
-  private void rank(
-      Measure measure, String level, String nameA, RunGroup a, String nameB, RunGroup b) {
-    double[] timesA = times(a, measure);
-    double[] timesB = times(b, measure);
-    if (timesA.length > 0 && timesB.length > 0) {
-      ranks.add(
-          new RankComparison(
-              measure,
-              level,
-              nameA,
-              nameB,
-              timesA.length - a.failures(),
-              timesA.length,
-              timesB.length - b.failures(),
-              timesB.length,
-              RankSum.of(timesA, timesB)));
-    }
-  }
-
-  /** The known times, and infinity for each run that did not boil. */
-  private static double[] times(RunGroup group, Measure measure) {
-    double[] known =
-        group.figures(measure).stream().mapToDouble(each -> each.measured().value()).toArray();
-    double[] times = Arrays.copyOf(known, known.length + group.failures());
-    Arrays.fill(times, known.length, times.length, Double.POSITIVE_INFINITY);
-    return times;
   }
 }

@@ -15,8 +15,9 @@ import fairboil.analysis.model.RankSum;
  * @param runsA of how many
  * @param boiledB in how many runs of the second
  * @param runsB of how many
- * @param test the rank-sum test; its superiority is the share of pairs of runs in which the first
- *     took longer
+ * @param unit what was ranked
+ * @param test the test; its superiority is the share of pairs of units in which the first took
+ *     longer
  */
 public record RankComparison(
     Measure measure,
@@ -27,4 +28,27 @@ public record RankComparison(
     int runsA,
     int boiledB,
     int runsB,
-    RankSum test) {}
+    Unit unit,
+    RankSum test) {
+
+  /** What was ranked. */
+  public enum Unit {
+    /** Runs of two very stoves. */
+    RUNS("runs"),
+    /** Builds, by the median of their runs: a rank-sum test. */
+    BUILDS("builds"),
+    /** Builds that have both, by which of their medians is longer: a sign test. */
+    WITHIN_BUILDS("within builds");
+
+    private final String label;
+
+    Unit(String label) {
+      this.label = label;
+    }
+
+    /** The words that people see. */
+    public String label() {
+      return label;
+    }
+  }
+}

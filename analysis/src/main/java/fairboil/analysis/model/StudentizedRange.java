@@ -33,6 +33,10 @@ public final class StudentizedRange {
     int points = (int) Math.round(END / STEP) + 1;
     this.probabilities = new double[points];
     this.densities = new double[points];
+    if (means == 2) {
+      tableOfTwo();
+      return;
+    }
     double[] z = Quadrature.normalNodes();
     double[] weights = Quadrature.normalWeights();
     double[] below = new double[z.length];
@@ -41,6 +45,16 @@ public final class StudentizedRange {
     }
     for (int point = 0; point < points; point++) {
       table(point, z, weights, below);
+    }
+  }
+
+  /** The difference of two is normal. */
+  private void tableOfTwo() {
+    double root = Math.sqrt(2);
+    for (int point = 0; point < probabilities.length; point++) {
+      double w = point * STEP;
+      probabilities[point] = 2 * NORMAL.cumulativeProbability(w / root) - 1;
+      densities[point] = root * NORMAL.density(w / root);
     }
   }
 

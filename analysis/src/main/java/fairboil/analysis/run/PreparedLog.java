@@ -90,7 +90,10 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
           spikes + " of " + screened.samples().read() + " readings are lone spikes",
           "the probe is unsteady: look for a loose wire before trusting its figures");
     } else if (spikes > 0) {
-      findings.note(place, spikes + " lone spikes were set aside", "");
+      findings.note(
+          place,
+          (spikes == 1 ? "1 lone spike was" : spikes + " lone spikes were") + " set aside",
+          "");
     }
     if (screened.samples().read() > 0 && screened.samples().used() == 0) {
       findings.error(

@@ -273,7 +273,7 @@ class ClaimsTest {
     List<ClaimResult> results = Claims.of(study, runs, List.of(), 0.95).results();
     assertThat(results.get(0).verdict()).isEqualTo(Verdict.NOT_SETTLED);
     assertThat(results.get(0).reason())
-        .hasValueSatisfying(text -> assertThat(text).contains("1 of 3 runs did not boil"));
+        .hasValueSatisfying(text -> assertThat(text).contains("1 run of 3 did not boil"));
     assertThat(results.get(1).estimate().orElseThrow().value()).isCloseTo(2 / 3.0, within(1e-12));
     assertThat(results.get(1).verdict()).isEqualTo(Verdict.NOT_SETTLED);
   }

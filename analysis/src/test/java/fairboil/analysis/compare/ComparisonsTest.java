@@ -8,7 +8,6 @@ import fairboil.analysis.TestStudy;
 import fairboil.analysis.compare.Comparison.Method;
 import fairboil.analysis.compare.Comparison.Verdict;
 import fairboil.analysis.measure.Measure;
-import fairboil.analysis.model.RankSum;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Lid;
@@ -123,8 +122,18 @@ class ComparisonsTest {
     assertThat(designs.boiledA()).isEqualTo(11);
     assertThat(designs.runsA()).isEqualTo(12);
     assertThat(designs.runsB()).isEqualTo(12);
-    assertThat(designs.test().superiority()).isGreaterThan(0.8);
-    assertThat(designs.test().method()).isEqualTo(RankSum.Method.APPROXIMATE);
+    // three builds against three: the smallest share that ranks allow is 2 in 20
+    assertThat(designs.unit()).isEqualTo(RankComparison.Unit.BUILDS);
+    assertThat(designs.test().superiority()).isEqualTo(1);
+    assertThat(designs.test().pValue()).isCloseTo(0.1, within(1e-12));
+    RankComparison lids =
+        outcome.ranks().stream()
+            .filter(rank -> rank.level().equals("lid") && rank.measure() == Measure.BOIL_TIME)
+            .findFirst()
+            .orElseThrow();
+    // six builds of six are slower with the lid off: 2 in 64
+    assertThat(lids.unit()).isEqualTo(RankComparison.Unit.WITHIN_BUILDS);
+    assertThat(lids.test().pValue()).isCloseTo(2 / 64.0, within(1e-12));
   }
 
   @Test

@@ -19,10 +19,12 @@ final class ChannelReader {
   private static final Pattern THOUSANDS =
       Pattern.compile("[-+]?\\d{1,3}(?:([.,' \u00a0\u2009\u202f\u2019])\\d{3})+(?:[.,]\\d+)?");
 
-  /** More zeros than a probe in ice or frost would give by chance. */
+  /** More zeros than come by chance. */
   private static final int MANY_ZEROS = 10;
 
   private static final double WARM = 40;
+
+  private static final double NEAR_ZERO = 10;
 
   private final ChannelPlan plan;
   private final boolean kept;
@@ -41,6 +43,7 @@ final class ChannelReader {
   private int firstOutsideLine;
 
   private long zeros;
+  private double beforeZero;
   private long texts;
   private int firstTextLine;
   private String firstText = "";
@@ -119,7 +122,7 @@ final class ChannelReader {
       return FAULT;
     }
     range.add(written * plan.scale());
-    zeros += written == 0 ? 1 : 0;
+    countZero(written);
     if (kept && !(written >= least && written <= most)) {
       if (outside++ == 0) {
         firstOutside = written;
@@ -132,6 +135,15 @@ final class ChannelReader {
     mostDecimals = Math.max(mostDecimals, decimals);
     fewestDecimals = Math.min(fewestDecimals, decimals);
     return written;
+  }
+
+  /** A column that passes through 0 in frost is warm neither before nor after it. */
+  private void countZero(double written) {
+    if (written != 0) {
+      beforeZero = written;
+    } else if (Math.abs(beforeZero) > NEAR_ZERO) {
+      zeros++;
+    }
   }
 
   private boolean hasUnitBehind(char[] text, int from, int to, int line) {

@@ -120,7 +120,7 @@ public final class StopwatchReader {
     HeaderName way = HeaderName.of(cell.written()).get(0);
     Optional<Unit> unit = way.unitOf(List.of(Dimension.DURATION));
     CellContext context = new CellContext(unit, DecimalMark.UNKNOWN);
-    List<String> filled = SheetReader.filled(body, cell.index());
+    List<String> filled = ColumnFindings.filled(body, cell.index());
     boolean times =
         !filled.isEmpty()
             && filled.stream()

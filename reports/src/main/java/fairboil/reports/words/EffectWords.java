@@ -1,6 +1,7 @@
 package fairboil.reports.words;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.EffectRow.Model;
 import fairboil.analysis.effect.HoleEffect;
@@ -20,13 +21,13 @@ public final class EffectWords {
   private final Display display;
   private final DisplayUnits units;
   private final HoleErrorOrigin origin;
-  private final double confidence;
+  private final Results results;
 
-  private EffectWords(DisplayUnits units, HoleErrorOrigin origin, double confidence) {
+  private EffectWords(DisplayUnits units, HoleErrorOrigin origin, Results results) {
     this.display = Display.in(units);
     this.units = units;
     this.origin = origin;
-    this.confidence = confidence;
+    this.results = results;
   }
 
   /** Words for the effects of a study, in its units and as its hole errors came about. */
@@ -34,7 +35,7 @@ public final class EffectWords {
     return new EffectWords(
         results.study().settings().get(Settings.SHOW_UNITS),
         results.study().settings().get(Settings.HOLE_ERROR_WAS),
-        results.confidence());
+        results);
   }
 
   /** The effect with its interval, in a sentence; or why there is none. */
@@ -87,7 +88,7 @@ public final class EffectWords {
         + " in "
         + effect.response().label()
         + " ("
-        + Display.percent(confidence)
+        + Display.percent(confidence(results, effect))
         + " interval "
         + Slopes.range(display, row, slope(effect.response()))
         + "; "
@@ -96,6 +97,19 @@ public final class EffectWords {
         + Plural.of(row.runs(), "burn")
         + (row.model() == Model.AMBIENT_ADJUSTED ? "; air temperature allowed for" : "")
         + ")";
+  }
+
+  /**
+   * The confidence of the intervals of an effect: that of the study, or more where several rings
+   * are asked about and must hold together.
+   */
+  public static double confidence(Results results, HoleEffect effect) {
+    return results.effectChecks().stream()
+        .filter(checks -> checks.response() == effect.response())
+        .filter(checks -> checks.ring().equals(effect.ring()))
+        .findFirst()
+        .map(EffectChecks::confidence)
+        .orElse(results.confidence());
   }
 
   private String signed(EffectRow row, Dimension dimension) {
