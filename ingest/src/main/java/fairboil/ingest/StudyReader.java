@@ -103,6 +103,13 @@ public final class StudyReader {
     references.settings(settings, rings);
     references.protocol(protocol);
     references.sensors(sensors);
+    if (runs.runs().isEmpty()) {
+      findings.add(
+          Finding.error(
+              Place.of(RunsSheet.SCHEMA.file()),
+              "it holds no run",
+              "fill in one row for each burn, with at least the names of run and build"));
+    }
     note(runs.findings(), builds.findings(), rings.findings(), holes.findings());
     note(pots.findings(), marks.findings(), references.findings(), files.findings());
     note(UnreadFiles.find(folder, SHEETS.stream().map(SheetSchema::file).toList(), runs.runs()));
