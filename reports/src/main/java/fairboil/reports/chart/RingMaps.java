@@ -167,14 +167,14 @@ final class RingMaps {
   private List<KeyEntry> key() {
     List<KeyEntry> key = new ArrayList<>();
     key.add(new KeyEntry.Symbol(Glyph.CIRCLE, Hue.GREY, Fill.HOLLOW, 9, "meant place"));
+    key.add(bar(70, 1, Hue.BLACK, "on the " + (isWall() ? "wall" : "base")));
+    key.add(bar(34, times, Hue.BLACK, "of deviation"));
     List<Optional<String>> designs =
         maps.stream().map(map -> design(map.build())).distinct().toList();
     for (Optional<String> design : styles.inOrder(designs)) {
       String of = designs.size() == 1 ? "" : ", " + DesignStyles.name(design);
       key.add(styles.of(design).key("measured" + of));
     }
-    key.add(bar(70, 1, Hue.BLACK, "on the " + (isWall() ? "wall" : "base")));
-    key.add(bar(34, times, Hue.BLACK, "of deviation"));
     return key;
   }
 

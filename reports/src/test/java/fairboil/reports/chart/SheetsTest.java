@@ -13,6 +13,7 @@ import fairboil.reports.SampleResults;
 import fairboil.reports.words.Display;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -216,13 +217,13 @@ class SheetsTest {
     Sheet sheet = sheets(METRIC, DisplayUnits.METRIC).get("run-t1-1");
     double hottest =
         Stream.of(METRIC.runs().get(0).sketch().curves().get(0).celsius())
-            .flatMapToDouble(java.util.Arrays::stream)
+            .flatMapToDouble(Arrays::stream)
             .filter(Double::isFinite)
             .max()
             .orElseThrow();
     double drawn =
         marks(sheet.panels().get(0), Mark.Line.class).stream()
-            .flatMapToDouble(line -> java.util.Arrays.stream(line.points().y()))
+            .flatMapToDouble(line -> Arrays.stream(line.points().y()))
             .filter(Double::isFinite)
             .max()
             .orElseThrow();
@@ -259,7 +260,7 @@ class SheetsTest {
         assertThat(one.box().x()).isNotNegative();
         assertThat(one.box().x() + one.box().width()).isLessThanOrEqualTo(sheet.width());
         for (Panel other : sheet.panels()) {
-          assertThat(one == other || !area.apply(one).intersects(area.apply(other))).isTrue();
+          assertThat(one.equals(other) || !area.apply(one).intersects(area.apply(other))).isTrue();
         }
       }
     }

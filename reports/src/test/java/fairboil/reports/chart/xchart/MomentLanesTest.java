@@ -1,6 +1,7 @@
 package fairboil.reports.chart.xchart;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import fairboil.reports.chart.Axis;
 import fairboil.reports.chart.Box;
@@ -37,9 +38,7 @@ class MomentLanesTest {
   void wordsCloseTogetherClimb() throws ChartException {
     assertThat(placed(List.of(new Mark.Moment(10, "gas lit"), new Mark.Moment(12, "pot on"))))
         .extracting(Placed::text, Placed::lane)
-        .contains(
-            org.assertj.core.api.Assertions.tuple("pot on", 0),
-            org.assertj.core.api.Assertions.tuple("gas lit", 1));
+        .contains(tuple("pot on", 0), tuple("gas lit", 1));
   }
 
   @Property(tries = 60)

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,10 +21,8 @@ class TypefaceTest {
   void theBundledFontIsUsed() throws ChartException {
     Typeface typeface = Typeface.load();
 
-    assertThat(typeface.of(Weight.PLAIN, 12).getFontName(java.util.Locale.ROOT))
-        .isEqualTo("DejaVu Sans");
-    assertThat(typeface.of(Weight.BOLD, 12).getFontName(java.util.Locale.ROOT))
-        .isEqualTo("DejaVu Sans Bold");
+    assertThat(typeface.of(Weight.PLAIN, 12).getFontName(Locale.ROOT)).isEqualTo("DejaVu Sans");
+    assertThat(typeface.of(Weight.BOLD, 12).getFontName(Locale.ROOT)).isEqualTo("DejaVu Sans Bold");
     assertThat(Typeface.class.getResource("DejaVu-LICENSE.txt")).isNotNull();
   }
 
