@@ -1,5 +1,6 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.FileKind;
@@ -34,6 +35,20 @@ public final class LogReader implements LogOpener {
   public LogReader(StudyFolder folder, String study, List<Sensor> sensors) {
     this.folder = folder;
     this.sensors = sensors.stream().filter(sensor -> sensor.study().equals(study)).toList();
+  }
+
+  /**
+   * Whether a text, in the unit column of {@code sensors.csv}, is one that logs are read in.
+   *
+   * @param role what the column holds: times have units of their own, such as {@code m:ss}
+   * @param text the unit as written
+   */
+  public static boolean readsUnit(Role role, String text) {
+    return switch (role) {
+      case TIME -> TimeWord.of(text).isPresent();
+      case FLAME, WATER, AMBIENT, COLD_JUNCTION -> UnitWords.ofReading(text).isPresent();
+      case OTHER -> true;
+    };
   }
 
   @Override
