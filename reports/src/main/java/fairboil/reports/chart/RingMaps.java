@@ -33,9 +33,11 @@ final class RingMaps {
   private static final int TOP = Sheet.headerHeight(true);
   private static final int HEADING = 22;
   private static final int GAP = 20;
-  private static final double MARGIN = 0.06;
+  private static final double MARGIN = 0.03;
+  private static final int LEAST_HALF_HEIGHT = 26;
+  private static final int ROOM_FOR_WORDS = 14;
   // How far a usual deviation may be drawn, as a share of the way to the next hole.
-  private static final double REACH = 0.6;
+  private static final double REACH = 0.4;
 
   private final List<RingResult> maps;
   private final Study study;
@@ -116,10 +118,16 @@ final class RingMaps {
     double wrap = maps.stream().mapToDouble(RingResult::extent).max().orElse(1);
     double reach =
         times * holes(maps).mapToDouble(hole -> Math.abs(hole.heightError())).max().orElse(0);
-    double half = Math.max(1.25 * reach, 26 * wrap / width);
-    double across = wrap * (1 + 2 * MARGIN);
-    int height = (int) Math.ceil(2 * half / across * width);
-    return new Layout(columns, width, height, -MARGIN * wrap, wrap * (1 + MARGIN), -half, half);
+    Range along =
+        Range.of(holes(maps).mapToDouble(hole -> hole.intendedAlong() + times * hole.alongError()));
+    along.add(0);
+    along.add(wrap);
+    double left = along.low() - MARGIN * wrap;
+    double right = along.high() + MARGIN * wrap;
+    double pixel = (right - left) / width;
+    double half = Math.max(reach + ROOM_FOR_WORDS * pixel, LEAST_HALF_HEIGHT * pixel);
+    int height = (int) Math.ceil(2 * half / (right - left) * width);
+    return new Layout(columns, width, height, left, right, -half, half);
   }
 
   private Layout base() {
@@ -159,14 +167,14 @@ final class RingMaps {
   private List<KeyEntry> key() {
     List<KeyEntry> key = new ArrayList<>();
     key.add(new KeyEntry.Symbol(Glyph.CIRCLE, Hue.GREY, Fill.HOLLOW, 9, "meant place"));
+    key.add(bar(70, 1, Hue.BLACK, "on the " + (isWall() ? "wall" : "base")));
+    key.add(bar(34, times, Hue.BLACK, "of deviation"));
     List<Optional<String>> designs =
         maps.stream().map(map -> design(map.build())).distinct().toList();
     for (Optional<String> design : styles.inOrder(designs)) {
       String of = designs.size() == 1 ? "" : ", " + DesignStyles.name(design);
       key.add(styles.of(design).key("measured" + of));
     }
-    key.add(bar(70, 1, Hue.BLACK, "on the " + (isWall() ? "wall" : "base")));
-    key.add(bar(34, times, Hue.BLACK, "of deviation"));
     return key;
   }
 

@@ -65,7 +65,7 @@ final class MomentLanes {
     }
   }
 
-  private List<Placed> placed(Panel panel, Frame frame) {
+  List<Placed> placed(Panel panel, Frame frame) {
     List<Mark.Moment> moments = new ArrayList<>();
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Moment moment && !moment.text().isEmpty()) {

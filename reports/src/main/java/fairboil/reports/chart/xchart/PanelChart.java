@@ -25,6 +25,7 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 final class PanelChart {
 
   private static final int FIGURES_WIDTH = 50;
+  private static final double UNEVEN = 0.3141;
 
   private final Panel panel;
   private final XYChart chart;
@@ -40,7 +41,7 @@ final class PanelChart {
             .xAxisTitle(panel.x().title())
             .build();
     style(chart.getStyler(), lettering);
-    addCorners();
+    addUnseen();
     marks.forEach(this::add);
   }
 
@@ -111,11 +112,19 @@ final class PanelChart {
     }
   }
 
-  /** A chart without a series would have no axes. */
-  private void addCorners() {
-    Spot from = new Spot(panel.x().from(), panel.y().from());
-    Spot to = new Spot(panel.x().to(), panel.y().to());
-    addLine(Points.of(from, to), Ink.PAPER, SeriesLines.NONE);
+  /**
+   * Three unseen places, unevenly spaced. A chart without a series would have no axes, and where
+   * all values are evenly spaced XChart writes figures at the values alone, that is often none.
+   */
+  private void addUnseen() {
+    Axis x = panel.x();
+    Axis y = panel.y();
+    Points places =
+        Points.of(
+            new Spot(x.from(), y.from()),
+            new Spot(x.from() + UNEVEN * x.length(), y.from() + UNEVEN * y.length()),
+            new Spot(x.to(), y.to()));
+    addLine(places, Ink.PAPER, SeriesLines.NONE);
   }
 
   private void add(Mark mark) {

@@ -51,13 +51,14 @@ final class PanelPainter {
   }
 
   private void paintHeading(Graphics2D g, Panel panel) {
-    double room = panel.box().width();
+    double room = panel.box().width() - 2 * panel.edge();
+    double baseline = panel.edge() - HEADING_RISE;
     String note = lettering.fitted(panel.note(), noteFont, room * 0.75);
     double noteWidth = note.isEmpty() ? 0 : lettering.width(note, noteFont) + 8;
     String heading = lettering.fitted(panel.heading(), headingFont, room - noteWidth);
-    lettering.draw(g, heading, 0, -HEADING_RISE, headingFont, Ink.TEXT);
-    double after = lettering.width(heading, headingFont) + 8;
-    lettering.draw(g, note, after, -HEADING_RISE, noteFont, Ink.SECOND_TEXT);
+    lettering.draw(g, heading, panel.edge(), baseline, headingFont, Ink.TEXT);
+    double after = panel.edge() + lettering.width(heading, headingFont) + 8;
+    lettering.draw(g, note, after, baseline, noteFont, Ink.SECOND_TEXT);
   }
 
   private void paintRows(Graphics2D g, Panel panel, Frame frame) {
