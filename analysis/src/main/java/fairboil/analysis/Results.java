@@ -1,10 +1,14 @@
 package fairboil.analysis;
 
 import fairboil.analysis.claim.ClaimResult;
+import fairboil.analysis.compare.Comparison;
+import fairboil.analysis.compare.Fairness;
+import fairboil.analysis.compare.RankComparison;
 import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.layout.RingResult;
+import fairboil.analysis.precision.Repeatability;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
@@ -22,6 +26,10 @@ import java.util.List;
  * @param rings one result for each build and ring of which holes were measured
  * @param holeEffects for each response and ring, those of the hole ring first
  * @param effectChecks the same asked in other ways, for each hole effect that could be estimated
+ * @param comparisons differences between builds, designs and conditions
+ * @param rankComparisons the same by rank, where some runs did not boil
+ * @param fairness whether the comparisons are fair ones
+ * @param repeatability scatter between runs and between builds
  * @param claims one result a claim, in the order of the study
  * @param findings all findings: of sheets, logs, runs and the study, sorted
  */
@@ -34,6 +42,10 @@ public record Results(
     List<RingResult> rings,
     List<HoleEffect> holeEffects,
     List<EffectChecks> effectChecks,
+    List<Comparison> comparisons,
+    List<RankComparison> rankComparisons,
+    Fairness fairness,
+    List<Repeatability> repeatability,
     List<ClaimResult> claims,
     List<Finding> findings) {
 
@@ -44,7 +56,38 @@ public record Results(
     rings = List.copyOf(rings);
     holeEffects = List.copyOf(holeEffects);
     effectChecks = List.copyOf(effectChecks);
+    comparisons = List.copyOf(comparisons);
+    rankComparisons = List.copyOf(rankComparisons);
+    repeatability = List.copyOf(repeatability);
     claims = List.copyOf(claims);
     findings = List.copyOf(findings);
+  }
+
+  /** Results of a study in which nothing is compared: without checks, comparisons and scatter. */
+  public Results(
+      Study study,
+      References references,
+      double confidence,
+      List<RunResult> runs,
+      List<BuildResult> builds,
+      List<RingResult> rings,
+      List<HoleEffect> holeEffects,
+      List<ClaimResult> claims,
+      List<Finding> findings) {
+    this(
+        study,
+        references,
+        confidence,
+        runs,
+        builds,
+        rings,
+        holeEffects,
+        List.of(),
+        List.of(),
+        List.of(),
+        Fairness.NONE,
+        List.of(),
+        claims,
+        findings);
   }
 }

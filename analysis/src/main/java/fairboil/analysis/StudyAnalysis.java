@@ -1,10 +1,13 @@
 package fairboil.analysis;
 
 import fairboil.analysis.claim.Claims;
+import fairboil.analysis.compare.Comparisons;
+import fairboil.analysis.compare.FairnessFinder;
 import fairboil.analysis.effect.HoleEffects;
 import fairboil.analysis.group.BuildSummaries;
 import fairboil.analysis.layout.HoleLayout;
 import fairboil.analysis.layout.LayoutResult;
+import fairboil.analysis.precision.Repeatabilities;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunAnalysis;
 import fairboil.analysis.run.RunResult;
@@ -74,9 +77,11 @@ public final class StudyAnalysis {
     HoleEffects.Outcome effects =
         HoleEffects.of(study, runs, layout, references.ambient(), confidence);
     Claims.Outcome claims = Claims.of(study, runs, effects.effects(), confidence);
+    Comparisons.Outcome comparisons = Comparisons.of(study, runs, confidence);
     runs.forEach(run -> findings.addAll(run.findings()));
     findings.addAll(layout.findings());
     findings.addAll(effects.findings());
+    findings.addAll(comparisons.findings());
     findings.addAll(claims.findings());
     return new Results(
         study,
@@ -87,6 +92,10 @@ public final class StudyAnalysis {
         layout.rings(),
         effects.effects(),
         effects.checks(),
+        comparisons.differences(),
+        comparisons.ranks(),
+        FairnessFinder.of(study, runs),
+        Repeatabilities.of(runs, confidence),
         claims.results(),
         findings.stream().distinct().sorted().toList());
   }

@@ -43,9 +43,9 @@ final class BuildTable {
       findings.add(
           Finding.error(
               row.place(BuildsSheet.BUILD),
-              "there is a build "
+              "there is a build “"
                   + name
-                  + " on line "
+                  + "” on line "
                   + builds.get(name).row().place().line().orElse(0)
                   + " already, so this row was set aside",
               "give each build its own name"));

@@ -41,9 +41,9 @@ final class PotTable {
       findings.add(
           Finding.error(
               row.place(PotsSheet.POT),
-              "there is a pot "
+              "there is a pot “"
                   + name
-                  + " on line "
+                  + "” on line "
                   + before.row().place().line().orElse(0)
                   + " already, so this row was set aside",
               "give each pot its own name"));

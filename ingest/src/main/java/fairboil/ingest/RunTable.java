@@ -55,9 +55,9 @@ final class RunTable {
     findings.add(
         Finding.error(
             row.place(RunsSheet.RUN),
-            "there is a run "
+            "there is a run “"
                 + key.name()
-                + " on line "
+                + "” on line "
                 + before.line().orElse(0)
                 + " already, so this row was set aside",
             "give each run of a build its own name"));

@@ -2,6 +2,7 @@ package fairboil.ingest;
 
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.RepeatedFindings;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.StudyFolder;
 import fairboil.ingest.grid.UnreadableException;
@@ -29,7 +30,6 @@ import fairboil.ingest.sheet.StopwatchReader;
 import fairboil.ingest.sheet.StopwatchSheet;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -106,7 +106,6 @@ public final class StudyReader {
     note(runs.findings(), builds.findings(), rings.findings(), holes.findings());
     note(pots.findings(), marks.findings(), references.findings(), files.findings());
     note(UnreadFiles.find(folder, SHEETS.stream().map(SheetSchema::file).toList(), runs.runs()));
-    Collections.sort(findings);
     return new Study(
         study,
         settings,
@@ -120,7 +119,7 @@ public final class StudyReader {
         claims,
         protocol,
         files.sources(),
-        findings);
+        RepeatedFindings.shortened(findings.stream().sorted().toList()).stream().sorted().toList());
   }
 
   @SafeVarargs
@@ -184,9 +183,9 @@ public final class StudyReader {
         findings.add(
             Finding.error(
                 row.place(ClaimsSheet.CLAIM),
-                "there is a claim "
+                "there is a claim “"
                     + name
-                    + " on line "
+                    + "” on line "
                     + before.line().orElse(0)
                     + " already, so this row was set aside",
                 "give each claim its own name"));

@@ -3,6 +3,7 @@ package fairboil.reports;
 import fairboil.analysis.Results;
 import fairboil.reports.chart.ChartException;
 import fairboil.reports.chart.Painter;
+import fairboil.reports.chart.Rehearsal;
 import fairboil.reports.chart.xchart.XChartPainter;
 import fairboil.reports.output.OutputFolder;
 import fairboil.reports.table.ResultTables;
@@ -22,20 +23,27 @@ public final class ReportWriter {
   }
 
   /**
-   * A writer that gets ready in threads of its own, while the study is being read: fonts and the
-   * table library take a third of a second to start.
+   * A writer that gets ready in a thread of its own, while the study is being read: charts and
+   * tables take a third of a second to start.
    */
   public static ReportWriter warmingUp() {
-    FutureTask<Painter> painter = new FutureTask<>(XChartPainter::withBundledFont);
-    inBackground(painter);
-    inBackground(ResultTables::warmUp);
+    FutureTask<Painter> painter = new FutureTask<>(ReportWriter::rehearsedPainter);
+    Thread thread =
+        new Thread(
+            () -> {
+              painter.run();
+              ResultTables.warmUp();
+            },
+            "warm-up");
+    thread.setDaemon(true);
+    thread.start();
     return new ReportWriter(painter, Runtime.getRuntime().availableProcessors());
   }
 
-  private static void inBackground(Runnable work) {
-    Thread thread = new Thread(work, "warm-up");
-    thread.setDaemon(true);
-    thread.start();
+  private static Painter rehearsedPainter() throws ChartException {
+    Painter painter = XChartPainter.withBundledFont();
+    Rehearsal.of(painter);
+    return painter;
   }
 
   /**

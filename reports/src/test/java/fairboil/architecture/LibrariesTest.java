@@ -21,7 +21,17 @@ import java.io.UncheckedIOException;
 @AnalyzeClasses(packages = "fairboil", importOptions = DoNotIncludeTests.class)
 final class LibrariesTest {
 
-  @ArchTest static final ArchRule openCsv = only("com.opencsv..", "fairboil.ingest.grid..");
+  @ArchTest
+  static final ArchRule openCsv =
+      only(
+          "com.opencsv..",
+          "fairboil.ingest.grid..",
+          "fairboil.ingest.log..",
+          "fairboil.reports.table..");
+
+  @ArchTest
+  static final ArchRule commonsText =
+      only("org.apache.commons.text..", "fairboil.ingest.sheet..", "fairboil.analysis.claim..");
 
   @ArchTest
   static final ArchRule fastexcel = only("org.dhatim.fastexcel..", "fairboil.ingest.grid..");
@@ -45,6 +55,11 @@ final class LibrariesTest {
 
   @ArchTest static final ArchRule pngencoder = only("com.pngencoder..", "fairboil.reports.chart..");
 
+  @ArchTest static final ArchRule pdfBox = only("org.apache.pdfbox..", "fairboil.reports.print..");
+
+  @ArchTest
+  static final ArchRule fontBox = only("org.apache.fontbox..", "fairboil.reports.print..");
+
   @ArchTest static final ArchRule jte = only("gg.jte..", "fairboil.reports.page..");
 
   @ArchTest static final ArchRule picocli = only("picocli..", "fairboil.reports.cli..");
@@ -65,7 +80,6 @@ final class LibrariesTest {
               "org.apache.commons.collections4..",
               "org.apache.commons.lang3..",
               "org.apache.commons.math3..",
-              "org.apache.commons.text..",
               "org.roaringbitmap..");
 
   /** Numbers in, numbers out; a thrown {@code IOException} of a log may pass through. */

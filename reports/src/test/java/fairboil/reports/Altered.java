@@ -2,6 +2,7 @@ package fairboil.reports;
 
 import fairboil.analysis.Results;
 import fairboil.analysis.claim.ClaimResult;
+import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
@@ -40,6 +41,11 @@ public final class Altered {
         results.builds(),
         results.rings(),
         results.holeEffects(),
+        results.effectChecks(),
+        results.comparisons(),
+        results.rankComparisons(),
+        results.fairness(),
+        results.repeatability(),
         results.claims(),
         results.findings());
   }
@@ -52,6 +58,25 @@ public final class Altered {
   /** The results with other hole effects. */
   public static Results holeEffects(Results results, List<HoleEffect> effects) {
     return with(results, results.runs(), effects, results.claims(), results.findings());
+  }
+
+  /** The results with other checks of their hole effects. */
+  public static Results effectChecks(Results results, List<EffectChecks> checks) {
+    return new Results(
+        results.study(),
+        results.references(),
+        results.confidence(),
+        results.runs(),
+        results.builds(),
+        results.rings(),
+        results.holeEffects(),
+        checks,
+        results.comparisons(),
+        results.rankComparisons(),
+        results.fairness(),
+        results.repeatability(),
+        results.claims(),
+        results.findings());
   }
 
   /** The results with other claims. */
@@ -103,6 +128,11 @@ public final class Altered {
         results.builds(),
         results.rings(),
         effects,
+        results.effectChecks(),
+        results.comparisons(),
+        results.rankComparisons(),
+        results.fairness(),
+        results.repeatability(),
         claims,
         findings);
   }

@@ -4,11 +4,14 @@ import fairboil.analysis.Results;
 import fairboil.analysis.claim.ClaimResult;
 import fairboil.analysis.claim.ClaimResult.Estimate;
 import fairboil.analysis.claim.ClaimResult.Verdict;
+import fairboil.analysis.compare.Comparisons;
+import fairboil.analysis.compare.FairnessFinder;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
+import fairboil.analysis.precision.Repeatabilities;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
@@ -124,14 +127,21 @@ public final class SampleResults {
                 runs.stream().flatMap(run -> run.findings().stream()))
             .sorted()
             .toList();
+    Study study = study(runs, claims, findings);
+    Comparisons.Outcome compared = Comparisons.of(study, runs, CONFIDENCE);
     return new Results(
-        study(runs, claims, findings),
+        study,
         new References(0.8, 20, 20, 99.97, 0, NormaliseBy.ENERGY_SCALING),
         CONFIDENCE,
         runs,
         builds.stream().map(build -> together(build, runs)).toList(),
         rings,
         SampleEffects.of(runs, rings),
+        List.of(),
+        compared.differences(),
+        compared.ranks(),
+        FairnessFinder.of(study, runs),
+        Repeatabilities.of(runs, CONFIDENCE),
         builds.isEmpty() ? List.of() : claims,
         builds.isEmpty() ? List.of() : findings);
   }

@@ -1,6 +1,7 @@
 package fairboil.analysis.claim;
 
 import fairboil.analysis.measure.Measure;
+import fairboil.ingest.choice.HoldsFor;
 import fairboil.ingest.choice.Relation;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.Amount;
@@ -11,13 +12,12 @@ import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Claim;
 import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.Column;
+import fairboil.ingest.sheet.Nearest;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 
 /** Reads what a claim says: its measure, its value and its margin. */
 final class ClaimReader {
@@ -44,18 +44,16 @@ final class ClaimReader {
     if (NOT_MEASURED.contains(plain) || plain.contains("monoxide") || plain.contains("smoke")) {
       throw new Refusal("nothing here measures " + name.strip());
     }
-    Measure likely =
-        Arrays.stream(Measure.values())
-            .min(Comparator.comparingInt(each -> EditDistance.between(each.label(), plain)))
-            .orElseThrow();
+    List<String> names = Arrays.stream(Measure.values()).map(Measure::label).toList();
     findings.accept(
         Finding.error(
             claim.row().place(ClaimsSheet.MEASURE),
-            "there is no measure " + name.strip() + "; did you mean " + likely.label() + "?",
-            "name one of: "
-                + Arrays.stream(Measure.values())
-                    .map(Measure::label)
-                    .collect(Collectors.joining(", "))));
+            "there is no measure "
+                + name.strip()
+                + Nearest.to(name, names)
+                    .map(likely -> "; did you mean " + likely + "?")
+                    .orElse(""),
+            "name one of: " + String.join(", ", names)));
     throw new Refusal("there is no measure " + name.strip());
   }
 
@@ -67,12 +65,13 @@ final class ClaimReader {
    */
   Statement statement(Dimension dimension, Optional<Double> otherwise) throws Refusal {
     Relation relation = claim.row().get(ClaimsSheet.RELATION);
+    HoldsFor holdsFor = claim.row().get(ClaimsSheet.HOLDS_FOR);
     Optional<Double> value = quantity(ClaimsSheet.VALUE, dimension).or(() -> otherwise);
     if (value.isEmpty()) {
       throw missing(ClaimsSheet.VALUE, "names no value", "type the value with its unit");
     }
     if (relation != Relation.NO_DIFFERENT_FROM) {
-      return Statement.of(relation, value.get(), 0);
+      return Statement.of(relation, holdsFor, value.get(), 0);
     }
     Optional<Double> margin = quantity(ClaimsSheet.MARGIN, dimension.ofDifference());
     if (margin.isEmpty() || !(margin.get() > 0)) {
@@ -81,7 +80,7 @@ final class ClaimReader {
           "names no margin, and nothing is ever exactly equal",
           "type the difference that would not matter, with its unit");
     }
-    return Statement.of(relation, value.get(), margin.get());
+    return Statement.of(relation, holdsFor, value.get(), margin.get());
   }
 
   private Refusal missing(Column<Amount> column, String what, String remedy) {

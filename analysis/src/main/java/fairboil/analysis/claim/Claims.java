@@ -2,17 +2,21 @@ package fairboil.analysis.claim;
 
 import fairboil.analysis.claim.ClaimResult.Estimate;
 import fairboil.analysis.claim.ClaimResult.Verdict;
+import fairboil.analysis.claim.Evidence.Reach;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.figure.Interval;
 import fairboil.analysis.group.BuildSummaries;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
+import fairboil.analysis.model.Chance;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.HoldsFor;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.sheet.Claim;
 import fairboil.ingest.sheet.ClaimsSheet;
+import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,11 +26,13 @@ public final class Claims {
 
   private final List<HoleEffect> effects;
   private final Subject.Finder finder;
+  private final int seed;
   private final List<Finding> findings = new ArrayList<>();
 
   private Claims(Study study, List<RunResult> runs, List<HoleEffect> effects) {
     this.effects = effects;
     this.finder = new Subject.Finder(study, runs);
+    this.seed = study.settings().get(Settings.SEED);
   }
 
   /**
@@ -96,25 +102,35 @@ public final class Claims {
       return holeEffect(measure);
     }
     Subject about = finder.about(claim);
+    Means means = new Means(measure);
     if (claim.row().get(ClaimsSheet.HOLDS_FOR) == HoldsFor.MOST_RUNS) {
-      return Evidence.none(
-          about.runs().size(), about.runs().byBuild().size(), "most runs are not judged yet");
+      return mostRuns(claim, means, about, against);
     }
     if (measure.level() == Measure.Level.BUILD) {
-      return against.isEmpty()
-          ? share(about)
-          : Evidence.none(
-              about.runs().size(), about.runs().byBuild().size(), "shares are not compared yet");
+      return against.isEmpty() ? share(about) : shares(about, against.get());
     }
-    Means means = new Means(measure);
     return against.isEmpty()
         ? means.mean(about)
         : means.difference(about, against.get(), finder.where(claim));
   }
 
+  private Evidence mostRuns(Claim claim, Means means, Subject about, Optional<Subject> against)
+      throws Refusal {
+    if (against.isPresent()) {
+      throw new Refusal("most runs are judged against a value, not against other runs");
+    }
+    return means.mostRuns(
+        about,
+        claim.row().get(ClaimsSheet.RELATION),
+        Chance.stream(seed, claim.key().name(), "most runs"));
+  }
+
   private static Evidence share(Subject about) {
     int runs = about.runs().size();
     int builds = about.runs().byBuild().size();
+    if (runs == 0) {
+      return Evidence.none(0, 0, "no run counts");
+    }
     return new Evidence(
         confidence -> {
           Summary share = BuildSummaries.share(about.runs().boiled(), runs, confidence);
@@ -122,6 +138,29 @@ public final class Claims {
         },
         runs,
         builds,
+        Optional.empty());
+  }
+
+  /** Two shares by their exact intervals (Newcombe, Statistics in Medicine 17, 1998). */
+  private static Evidence shares(Subject about, Subject against) {
+    int runs = about.runs().size() + against.runs().size();
+    return new Evidence(
+        confidence -> {
+          Summary a = BuildSummaries.share(about.runs().boiled(), about.runs().size(), confidence);
+          Summary b =
+              BuildSummaries.share(against.runs().boiled(), against.runs().size(), confidence);
+          double difference = a.mean() - b.mean();
+          Interval ofA = a.interval().orElseThrow();
+          Interval ofB = b.interval().orElseThrow();
+          return Optional.of(
+              new Estimate(
+                  difference,
+                  new Interval(
+                      difference - Math.hypot(a.mean() - ofA.low(), ofB.high() - b.mean()),
+                      difference + Math.hypot(ofA.high() - a.mean(), b.mean() - ofB.low()))));
+        },
+        runs,
+        about.runs().byBuild().size() + against.runs().byBuild().size(),
         Optional.empty());
   }
 
@@ -163,15 +202,42 @@ public final class Claims {
     Statement statement = prepared.statement.orElseThrow();
     double confidence = statement.confidence(alpha);
     Optional<Estimate> estimate = evidence.estimator().apply(confidence);
+    Verdict verdict =
+        estimate.map(each -> statement.verdict(each.interval())).orElse(Verdict.NOT_SETTLED);
+    if (evidence.reach() == Reach.FROM_BELOW && !statement.holdsBeyond(verdict)) {
+      estimate = Optional.empty();
+      verdict = Verdict.NOT_SETTLED;
+    }
     return new ClaimResult(
         prepared.claim,
         prepared.measure,
-        estimate.map(each -> statement.verdict(each.interval())).orElse(Verdict.NOT_SETTLED),
-        evidence.reason(),
+        verdict,
+        reason(evidence, statement, estimate, verdict, confidence),
         estimate,
         Optional.of(statement.bounds()),
         confidence,
         evidence.runs(),
         evidence.builds());
+  }
+
+  /** What needs saying of the evidence; of a claim not settled also what would settle it. */
+  private static Optional<String> reason(
+      Evidence evidence,
+      Statement statement,
+      Optional<Estimate> estimate,
+      Verdict verdict,
+      double confidence) {
+    boolean more = verdict == Verdict.NOT_SETTLED && estimate.isPresent();
+    Optional<String> needed =
+        more
+            ? evidence
+                .scatter()
+                .flatMap(
+                    scatter ->
+                        scatter.needed(estimate.get().value(), statement.bounds(), confidence))
+            : Optional.empty();
+    return evidence.reason().isPresent() && needed.isPresent()
+        ? Optional.of(evidence.reason().get() + "; " + needed.get())
+        : evidence.reason().or(() -> needed);
   }
 }

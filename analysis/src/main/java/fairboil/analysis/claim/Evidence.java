@@ -13,9 +13,38 @@ import java.util.function.DoubleFunction;
  * @param runs how many runs it stands on
  * @param builds how many builds it stands on
  * @param reason what needs saying of it, a clause
+ * @param reach whether the truth may lie beyond the estimate
+ * @param scatter the scatter of the units, to tell how many would be needed; where that can be told
  */
 record Evidence(
-    DoubleFunction<Optional<Estimate>> estimator, int runs, int builds, Optional<String> reason) {
+    DoubleFunction<Optional<Estimate>> estimator,
+    int runs,
+    int builds,
+    Optional<String> reason,
+    Reach reach,
+    Optional<Scatter> scatter) {
+
+  /** Whether the truth may lie beyond the estimate. */
+  enum Reach {
+    /** The estimate is one of the quantity itself. */
+    WHOLE,
+    /** The truth is larger: runs that did not boil took longer than any that did. */
+    FROM_BELOW
+  }
+
+  /** Evidence of the quantity itself. */
+  Evidence(
+      DoubleFunction<Optional<Estimate>> estimator, int runs, int builds, Optional<String> reason) {
+    this(estimator, runs, builds, reason, Reach.WHOLE, Optional.empty());
+  }
+
+  Evidence fromBelow(String why) {
+    return new Evidence(estimator, runs, builds, Optional.of(why), Reach.FROM_BELOW, scatter);
+  }
+
+  Evidence with(Scatter known) {
+    return new Evidence(estimator, runs, builds, reason, reach, Optional.of(known));
+  }
 
   /** No estimate, for a reason. */
   static Evidence none(int runs, int builds, String reason) {

@@ -5,6 +5,7 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
+import fairboil.ingest.choice.Relation;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.random.RandomGenerator;
 
 /** What runs say of a mean, and of a difference between two means. */
 final class Means {
@@ -46,9 +48,8 @@ final class Means {
   Evidence mean(Subject subject) {
     Map<Key, double[]> builds = byBuild(subject.runs());
     int runs = count(builds);
-    Optional<String> trouble = trouble(subject.runs(), runs);
-    if (trouble.isPresent()) {
-      return Evidence.none(runs, builds.size(), trouble.get());
+    if (runs == 0) {
+      return Evidence.none(0, 0, nothingKnown());
     }
     boolean ofRuns = subject.scope() == Scope.ONE_BUILD || builds.size() == 1;
     double[] units = ofRuns ? all(builds) : means(builds);
@@ -61,13 +62,51 @@ final class Means {
     double scatter = summary.sd().orElseThrow() / Math.sqrt(units.length);
     double shared = shared(subject.runs());
     double standardError = Math.hypot(scatter, shared);
-    return Evidence.student(
-        summary.mean(),
-        standardError,
-        effectiveDegreesOfFreedom(scatter, standardError, units.length - 1.0),
-        runs,
-        builds.size(),
-        reason);
+    Evidence evidence =
+        Evidence.student(
+                summary.mean(),
+                standardError,
+                effectiveDegreesOfFreedom(scatter, standardError, units.length - 1.0),
+                runs,
+                builds.size(),
+                reason)
+            .with(
+                new Scatter(
+                    summary.sd().orElseThrow(), units.length, shared, ofRuns ? "runs" : "builds"));
+    return subject.runs().hidesFailures(measure)
+        ? evidence.fromBelow(tooShort(subject.runs()))
+        : evidence;
+  }
+
+  private static String tooShort(RunGroup runs) {
+    int failures = runs.failures();
+    return failures
+        + (failures == 1 ? " run of " : " runs of ")
+        + runs.size()
+        + " did not boil and"
+        + (failures == 1 ? " counts" : " count")
+        + " as longer than any that did, so the mean of the others is too short";
+  }
+
+  /** Most runs, to be judged against a fixed value. */
+  Evidence mostRuns(Subject subject, Relation relation, RandomGenerator random) {
+    Map<Key, double[]> builds = byBuild(subject.runs());
+    int runs = count(builds);
+    Optional<String> trouble = trouble(subject.runs(), runs);
+    if (trouble.isPresent()) {
+      return Evidence.none(runs, builds.size(), trouble.get());
+    }
+    MostRuns most = new MostRuns(relation, shared(subject.runs()));
+    if (subject.scope() == Scope.ONE_BUILD) {
+      return most.ofOneBuild(all(builds), Optional.empty());
+    }
+    return builds.size() == 1
+        ? most.ofOneBuild(all(builds), Optional.of(ONE_STOVE))
+        : most.ofBuilds(List.copyOf(builds.values()), random);
+  }
+
+  private String nothingKnown() {
+    return "no run that counts has a known " + measure.label();
   }
 
   /** Welch–Satterthwaite (JCGM 100:2008, G.2b); the shared part is known well. */
@@ -90,7 +129,7 @@ final class Means {
 
   private Optional<String> trouble(RunGroup runs, int known) {
     if (known == 0) {
-      return Optional.of("no run that counts has a known " + measure.label());
+      return Optional.of(nothingKnown());
     }
     return runs.hidesFailures(measure)
         ? Optional.of(

@@ -2,19 +2,22 @@ package fairboil.analysis.claim;
 
 import fairboil.analysis.claim.ClaimResult.Verdict;
 import fairboil.analysis.figure.Interval;
+import fairboil.ingest.choice.HoldsFor;
 import fairboil.ingest.choice.Relation;
 
 /**
  * What a claim says of its quantity.
  *
  * @param relation at most, at least or no different from
+ * @param holdsFor the mean, or most runs
  * @param bounds the values for which it holds
  */
-record Statement(Relation relation, Interval bounds) {
+record Statement(Relation relation, HoldsFor holdsFor, Interval bounds) {
 
-  static Statement of(Relation relation, double value, double margin) {
+  static Statement of(Relation relation, HoldsFor holdsFor, double value, double margin) {
     return new Statement(
         relation,
+        holdsFor,
         switch (relation) {
           case AT_MOST -> new Interval(Double.NEGATIVE_INFINITY, value);
           case AT_LEAST -> new Interval(value, Double.POSITIVE_INFINITY);
@@ -24,11 +27,13 @@ record Statement(Relation relation, Interval bounds) {
 
   /**
    * The confidence of the interval to read the verdict off, for a chance of error alpha: equality
-   * is tested from both sides (two one-sided tests: Schuirmann, Journal of Pharmacokinetics and
-   * Biopharmaceutics 15, 1987), so its interval is the narrower one at 1 − 2α.
+   * of means is tested from both sides (two one-sided tests: Schuirmann, Journal of
+   * Pharmacokinetics and Biopharmaceutics 15, 1987), so its interval is the narrower one at 1 − 2α.
    */
   double confidence(double alpha) {
-    return relation == Relation.NO_DIFFERENT_FROM ? 1 - 2 * alpha : 1 - alpha;
+    boolean fromBothSides =
+        relation == Relation.NO_DIFFERENT_FROM && holdsFor == HoldsFor.ON_AVERAGE;
+    return fromBothSides ? 1 - 2 * alpha : 1 - alpha;
   }
 
   Verdict verdict(Interval interval) {
@@ -38,5 +43,11 @@ record Statement(Relation relation, Interval bounds) {
     return interval.high() < bounds.low() || interval.low() > bounds.high()
         ? Verdict.CONTRADICTED
         : Verdict.NOT_SETTLED;
+  }
+
+  /** Whether a verdict from an estimate that is too low holds for the truth, which is higher. */
+  boolean holdsBeyond(Verdict verdict) {
+    return (relation == Relation.AT_MOST && verdict == Verdict.CONTRADICTED)
+        || (relation == Relation.AT_LEAST && verdict == Verdict.SUPPORTED);
   }
 }

@@ -12,6 +12,7 @@ import fairboil.analysis.model.MandelPaule;
 import fairboil.analysis.model.Regressors;
 import fairboil.analysis.model.SlopePermutation;
 import fairboil.analysis.model.TheilSen;
+import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -48,7 +49,7 @@ final class Checks {
     this.headline = effect.headline().orElseThrow();
     this.builds =
         IntStream.range(0, builds.size())
-            .mapToObj(i -> new Burns(effect.points().get(i), builds.get(i).ambients()))
+            .mapToObj(i -> builds.get(i).as(effect.points().get(i)))
             .toList();
     this.rings = rings;
     this.confidence = confidence;
@@ -136,22 +137,33 @@ final class Checks {
         : Exactness.APPROXIMATE;
   }
 
+  /** Each line has the weights of the line through all. */
   private List<WithoutBuild> withoutEachBuild() {
     LinearFit all = Line.through(builds).fit();
+    double zero = builds.get(0).point().mean();
+    double[] means = Arrays.stream(means()).map(mean -> mean - zero).toArray();
     List<WithoutBuild> without = new ArrayList<>();
     for (int i = 0; i < builds.size(); i++) {
-      List<Burns> rest = new ArrayList<>(builds);
-      rest.remove(i);
+      Key left = builds.get(i).point().build();
       double cook = all.cook(i);
-      Burns left = builds.get(i);
-      slope(rest)
+      LinearFit.of(all.regressors().withoutRow(i), without(means, i), without(all.weights(), i))
           .ifPresent(
-              row ->
+              fit ->
                   without.add(
                       new WithoutBuild(
-                          left.point().build(), cook, row.estimate(), row.interval())));
+                          left,
+                          cook,
+                          fit.estimate(EffectRow.HOLE_ERROR),
+                          fit.interval(EffectRow.HOLE_ERROR, confidence))));
     }
     return without;
+  }
+
+  private static double[] without(double[] values, int left) {
+    return IntStream.range(0, values.length)
+        .filter(i -> i != left)
+        .mapToDouble(i -> values[i])
+        .toArray();
   }
 
   private Optional<EffectRow> slope(List<Burns> some) {
@@ -215,10 +227,11 @@ final class Checks {
       BuildPoint point = builds.get(i).point();
       double rest = Math.pow(point.holeError(), 2) - Math.pow(floor.orNaN(), 2);
       corrected.add(
-          new Burns(
-              new BuildPoint(
-                  point.build(), point.design(), Math.sqrt(Math.max(0, rest)), point.burns()),
-              builds.get(i).ambients()));
+          builds
+              .get(i)
+              .as(
+                  new BuildPoint(
+                      point.build(), point.design(), Math.sqrt(Math.max(0, rest)), point.burns())));
     }
     return slope(corrected);
   }

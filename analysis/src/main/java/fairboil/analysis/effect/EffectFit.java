@@ -55,25 +55,48 @@ final class EffectFit {
     }
     Line means = Line.through(builds);
     List<EffectRow> rows = new ArrayList<>(rows(Model.BUILD_MEANS, means));
-    Optional<AmbientSlope> slope = AmbientSlope.of(builds);
-    List<Burns> moved =
-        slope
-            .map(
-                each ->
-                    builds.stream().map(b -> b.movedTo(referenceAmbient, each.slope())).toList())
-            .orElse(builds);
-    Optional<Line> adjusted = slope.map(each -> Line.through(moved, referenceAmbient, each));
-    adjusted.ifPresent(
-        line -> {
-          rows.addAll(rows(Model.AMBIENT_ADJUSTED, line));
-          rows.add(ambientRow(slope.orElseThrow()));
+    Optional<Moved> moved = moved();
+    moved.ifPresent(
+        each -> {
+          rows.addAll(rows(Model.AMBIENT_ADJUSTED, each.line));
+          rows.add(ambientRow(each.slope));
         });
     rows.addAll(mixed());
     rows.addAll(burnLevel());
-    boolean conventionHolds = slope.map(each -> each.interval(confidence).contains(0)).orElse(true);
-    return conventionHolds
-        ? answer(builds, rows, means, Model.BUILD_MEANS)
-        : answer(moved, rows, adjusted.orElseThrow(), Model.AMBIENT_ADJUSTED);
+    return moved.filter(this::isTheAnswer).isPresent()
+        ? answer(moved.get().builds, rows, moved.get().line, Model.AMBIENT_ADJUSTED)
+        : answer(builds, rows, means, Model.BUILD_MEANS);
+  }
+
+  /** Only the row that the answer would stand on, if there is one. */
+  Optional<EffectRow> headline() {
+    if (builds.size() < FEWEST_BUILDS || highest() - lowest() < NO_SPREAD) {
+      return Optional.empty();
+    }
+    Optional<Moved> moved = moved().filter(this::isTheAnswer);
+    Line line = moved.map(Moved::line).orElseGet(() -> Line.through(builds));
+    Model model = moved.isPresent() ? Model.AMBIENT_ADJUSTED : Model.BUILD_MEANS;
+    return Optional.of(line.row(model, EffectRow.HOLE_ERROR, confidence, burns()));
+  }
+
+  /** The burns moved to the reference ambient along their own slope, and the line through them. */
+  private record Moved(AmbientSlope slope, List<Burns> builds, Line line) {}
+
+  private Optional<Moved> moved() {
+    return AmbientSlope.of(builds)
+        .map(
+            slope -> {
+              List<Burns> moved =
+                  builds.stream()
+                      .map(build -> build.movedTo(referenceAmbient, slope.slope()))
+                      .toList();
+              return new Moved(slope, moved, Line.through(moved, referenceAmbient, slope));
+            });
+  }
+
+  /** Whether the slope by convention does not hold. */
+  private boolean isTheAnswer(Moved moved) {
+    return !moved.slope.interval(confidence).contains(0);
   }
 
   private HoleEffect answer(List<Burns> shown, List<EffectRow> rows, Line line, Model model) {
@@ -112,9 +135,7 @@ final class EffectFit {
   }
 
   private List<EffectRow> rows(Model model, Line line) {
-    return List.of(
-        line.row(model, EffectRow.HOLE_ERROR, confidence, burns()),
-        line.row(model, EffectRow.INTERCEPT, confidence, burns()));
+    return line.terms().stream().map(term -> line.row(model, term, confidence, burns())).toList();
   }
 
   /**

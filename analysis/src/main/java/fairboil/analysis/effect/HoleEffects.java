@@ -33,6 +33,7 @@ public final class HoleEffects {
   private final List<String> rings;
   private final double confidence;
   private final EffectFindings words;
+  private final Covariates covariates;
   private final List<EffectChecks> checks = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
@@ -45,6 +46,7 @@ public final class HoleEffects {
     this.study = study;
     this.layout = layout;
     this.words = new EffectFindings(study);
+    this.covariates = Covariates.of(study);
     this.runs = RunGroup.of(runs).byBuild();
     this.withExcluded = RunGroup.withExcluded(runs).byBuild();
     this.referenceAmbient = referenceAmbient;
@@ -166,7 +168,8 @@ public final class HoleEffects {
     List<Burns> all = builds(effect.response(), effect.ring(), withExcluded);
     return burns(all) == burns(builds)
         ? Optional.empty()
-        : fit(effect.response(), effect.ring(), all).headline();
+        : new EffectFit(effect.response(), effect.ring(), all, referenceAmbient, confidence)
+            .headline();
   }
 
   private static int burns(List<Burns> builds) {
@@ -178,7 +181,7 @@ public final class HoleEffects {
     for (Build build : study.builds()) {
       burns(build, response, ring, groups).ifPresent(builds::add);
     }
-    return builds;
+    return covariates.usable(builds, findings::add);
   }
 
   private Optional<Burns> burns(
@@ -208,6 +211,7 @@ public final class HoleEffects {
     return Optional.of(
         new Burns(
             new BuildPoint(build.key(), build.design(), error.get(), burns),
-            known.stream().mapToDouble(run -> run.conditions().ambient().orNaN()).toArray()));
+            known.stream().mapToDouble(run -> run.conditions().ambient().orNaN()).toArray(),
+            covariates.means(known)));
   }
 }

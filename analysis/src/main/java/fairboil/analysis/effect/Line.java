@@ -7,6 +7,8 @@ import fairboil.analysis.figure.Measured;
 import fairboil.analysis.model.LinearFit;
 import fairboil.analysis.model.MandelPaule;
 import fairboil.analysis.model.Regressors;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -44,12 +46,29 @@ record Line(LinearFit fit, double zero, Optional<LinearFit> carried, Optional<Am
   /** Responses are fitted from one of them, so that equal ones differ by exactly nothing. */
   private static LinearFit fit(List<Burns> builds, double zero) {
     List<BuildPoint> points = builds.stream().map(Burns::point).toList();
-    double[] errors = points.stream().mapToDouble(BuildPoint::holeError).toArray();
     double[] means = points.stream().mapToDouble(point -> point.mean() - zero).toArray();
     // not empty: there is a degree of freedom and a spread
-    return MandelPaule.fit(
-            Regressors.line(EffectRow.HOLE_ERROR, errors), means, varianceOfMeans(points))
-        .orElseThrow();
+    return MandelPaule.fit(regressors(builds), means, varianceOfMeans(points)).orElseThrow();
+  }
+
+  /** Hole error, and what else is allowed for, each about its mean. */
+  static Regressors regressors(List<Burns> builds) {
+    double[] errors = builds.stream().mapToDouble(build -> build.point().holeError()).toArray();
+    Regressors x = Regressors.line(EffectRow.HOLE_ERROR, errors);
+    for (String name : builds.get(0).covariates().keySet()) {
+      double[] values = builds.stream().mapToDouble(b -> b.covariates().get(name)).toArray();
+      double mean = Arrays.stream(values).average().orElseThrow();
+      x = x.and(name, Arrays.stream(values).map(value -> value - mean).toArray());
+    }
+    return x;
+  }
+
+  /** The names of what is estimated, hole error first. */
+  List<String> terms() {
+    List<String> terms = new ArrayList<>(fit.regressors().names());
+    terms.remove(EffectRow.HOLE_ERROR);
+    terms.add(0, EffectRow.HOLE_ERROR);
+    return terms;
   }
 
   /**
@@ -92,11 +111,14 @@ record Line(LinearFit fit, double zero, Optional<LinearFit> carried, Optional<Am
   }
 
   BandPoint at(double holeError, double confidence) {
+    double[] there = new double[fit.regressors().size()];
+    there[0] = 1;
+    there[1] = holeError;
     Part part =
         part(
-            fit.fitted(1, holeError) + zero,
-            fit.standardErrorAt(1, holeError),
-            carried.map(line -> line.fitted(1, holeError)).orElse(0.0));
+            fit.fitted(there) + zero,
+            fit.standardErrorAt(there),
+            carried.map(line -> line.fitted(there)).orElse(0.0));
     return new BandPoint(holeError, part.estimate, interval(part, confidence));
   }
 

@@ -14,8 +14,6 @@ import java.util.Optional;
  */
 public final class MandelPaule {
 
-  private static final int BISECTIONS = 200;
-
   private MandelPaule() {}
 
   /**
@@ -46,25 +44,16 @@ public final class MandelPaule {
     return Arrays.stream(variances).allMatch(own -> own == variances[0]);
   }
 
-  /** The variance between groups, by bisection: the sum of squares falls as it grows. */
+  /**
+   * The variance between groups, where the sum of squares, which falls as it grows, is what is due.
+   */
   private static double between(LinearFit plain, double[] means, double[] variances) {
     if (excess(plain, means, variances, 0) <= 0) {
       return 0;
     }
-    double low = 0;
-    double high = Arrays.stream(variances).max().orElseThrow() + plain.residualSumOfSquares();
-    while (excess(plain, means, variances, high) > 0) {
-      high *= 2;
-    }
-    for (int i = 0; i < BISECTIONS && high - low > 1e-14 * high; i++) {
-      double middle = (low + high) / 2;
-      if (excess(plain, means, variances, middle) > 0) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return (low + high) / 2;
+    double scale = Arrays.stream(variances).max().orElseThrow();
+    return scale
+        * Root.ofIncreasing(times -> -excess(plain, means, variances, times * scale), 0, 0, 1);
   }
 
   private static double excess(

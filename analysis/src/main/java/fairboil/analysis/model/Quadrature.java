@@ -3,7 +3,7 @@ package fairboil.analysis.model;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.numbers.gamma.LogGamma;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
 
 /** Integrals that distributions of ranges and bounds are made of, by Gauss–Legendre rules. */
 final class Quadrature {
@@ -18,7 +18,8 @@ final class Quadrature {
 
   private static final double ROOT_OF_TWO_PI = Math.sqrt(2 * Math.PI);
 
-  private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(16, -1, 1);
+  private static final GaussIntegrator RULE =
+      new GaussIntegrator(new LegendreRuleFactory().getRule(16));
 
   private Quadrature() {}
 
@@ -85,7 +86,7 @@ final class Quadrature {
                 : Math.exp(constant + (degreesOfFreedom - 1) * Math.log(s) - half * s * s)
                     * f.applyAsDouble(s);
     return degreesOfFreedom < FEW
-        ? integrate(u -> 3 * u * u * weighted.applyAsDouble(u * u * u), 0, Math.cbrt(1 + reach), 24)
-        : integrate(weighted, Math.max(0, 1 - reach), 1 + reach, 10);
+        ? integrate(u -> 3 * u * u * weighted.applyAsDouble(u * u * u), 0, Math.cbrt(1 + reach), 16)
+        : integrate(weighted, Math.max(0, 1 - reach), 1 + reach, 6);
   }
 }

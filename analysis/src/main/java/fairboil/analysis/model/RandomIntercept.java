@@ -37,12 +37,17 @@ public final class RandomIntercept {
   private final LinearFit fit;
   private final double between;
   private final double within;
+  private final Optional<Curvature> information;
 
   private RandomIntercept(Grouped data, double ratio) {
     this.data = data;
     this.fit = data.whitened(ratio * ratio);
     this.within = fit.residualSumOfSquares() / fit.degreesOfFreedom();
     this.between = ratio * ratio * within;
+    this.information =
+        between == 0
+            ? Optional.empty()
+            : Optional.of(Curvature.of(data::criterion, between, within));
   }
 
   /**
@@ -105,15 +110,14 @@ public final class RandomIntercept {
    * information of the two variances; empty at the boundary.
    */
   public OptionalDouble degreesOfFreedom(String name) {
-    if (isAtBoundary()) {
+    if (information.isEmpty()) {
       return OptionalDouble.empty();
     }
-    Curvature information = Curvature.of(data::criterion, between, within);
     DoubleBinaryOperator variance =
         (tau, sigma) -> sigma * data.whitened(tau / sigma).unscaledVariance(name);
     double ofTau = slope(step -> variance.applyAsDouble(between + step, within), between);
     double ofSigma = slope(step -> variance.applyAsDouble(between, within + step), within);
-    double ofVariance = 2 * information.inverseForm(ofTau, ofSigma);
+    double ofVariance = 2 * information.get().inverseForm(ofTau, ofSigma);
     double value = variance.applyAsDouble(between, within);
     double degreesOfFreedom = 2 * value * value / ofVariance;
     return degreesOfFreedom > 0 ? OptionalDouble.of(degreesOfFreedom) : OptionalDouble.empty();

@@ -2,6 +2,7 @@ package fairboil.analysis.model;
 
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
+import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.ranking.NaturalRanking;
 
@@ -35,13 +36,40 @@ public record RankSum(double superiority, double pValue, Method method) {
     double[] all = DoubleStream.concat(Arrays.stream(first), Arrays.stream(second)).toArray();
     double[] ranks = new NaturalRanking().apply(all);
     double sum = Arrays.stream(ranks, 0, first.length).sum();
-    double larger = sum - first.length * (first.length + 1) / 2.0;
-    double superiority = larger / first.length / second.length;
     double expected = first.length * (all.length + 1) / 2.0;
     double off = Math.abs(sum - expected);
+    double superiority = superiority(first, second);
     return ways(all.length, first.length) <= MOST_WAYS
         ? new RankSum(superiority, exact(ranks, first.length, expected, off), Method.EXACT)
         : new RankSum(superiority, approximate(ranks, first.length, off), Method.APPROXIMATE);
+  }
+
+  /** The share of pairs in which the first is larger, ties counted half. */
+  public static double superiority(double[] first, double[] second) {
+    double larger = 0;
+    for (double one : first) {
+      for (double other : second) {
+        larger += one > other ? 1 : one == other ? 0.5 : 0;
+      }
+    }
+    return larger / first.length / second.length;
+  }
+
+  /**
+   * The sign test of pairs (Arbuthnot, 1710): how often the first of a pair is larger, pairs alike
+   * left out; exact.
+   *
+   * @param larger in how many pairs the first is larger
+   * @param smaller in how many it is smaller
+   */
+  public static RankSum ofSigns(int larger, int smaller) {
+    int pairs = larger + smaller;
+    if (pairs == 0) {
+      return new RankSum(0.5, 1, Method.EXACT);
+    }
+    double tail =
+        BinomialDistribution.of(pairs, 0.5).cumulativeProbability(Math.min(larger, smaller));
+    return new RankSum((double) larger / pairs, Math.min(1, 2 * tail), Method.EXACT);
   }
 
   /** The p-value by the normal approximation, whatever the sizes. */

@@ -3,6 +3,7 @@ package fairboil.analysis.model;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The columns that a response is regressed on. Immutable: {@link #and} gives a new one.
@@ -61,6 +62,22 @@ public final class Regressors {
     List<double[]> moreColumns = new ArrayList<>(columns);
     moreColumns.add(values.clone());
     return new Regressors(rows, moreNames, moreColumns);
+  }
+
+  /** The same columns without one row. */
+  public Regressors withoutRow(int left) {
+    Regressors rest = none(rows - 1);
+    for (int j = 0; j < columns.size(); j++) {
+      double[] column = columns.get(j);
+      rest =
+          rest.and(
+              names.get(j),
+              IntStream.range(0, rows)
+                  .filter(i -> i != left)
+                  .mapToDouble(i -> column[i])
+                  .toArray());
+    }
+    return rest;
   }
 
   /** How many rows there are. */

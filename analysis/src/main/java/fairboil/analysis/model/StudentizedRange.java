@@ -12,7 +12,7 @@ public final class StudentizedRange {
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
   /** The range of means is tabled in steps of this, up to {@link #END}. */
-  private static final double STEP = 1.0 / 64;
+  private static final double STEP = 1.0 / 32;
 
   private static final double END = 17;
 
@@ -33,6 +33,10 @@ public final class StudentizedRange {
     int points = (int) Math.round(END / STEP) + 1;
     this.probabilities = new double[points];
     this.densities = new double[points];
+    if (means == 2) {
+      tableOfTwo();
+      return;
+    }
     double[] z = Quadrature.normalNodes();
     double[] weights = Quadrature.normalWeights();
     double[] below = new double[z.length];
@@ -41,6 +45,16 @@ public final class StudentizedRange {
     }
     for (int point = 0; point < points; point++) {
       table(point, z, weights, below);
+    }
+  }
+
+  /** The difference of two is normal. */
+  private void tableOfTwo() {
+    double root = Math.sqrt(2);
+    for (int point = 0; point < probabilities.length; point++) {
+      double w = point * STEP;
+      probabilities[point] = 2 * NORMAL.cumulativeProbability(w / root) - 1;
+      densities[point] = root * NORMAL.density(w / root);
     }
   }
 
@@ -64,7 +78,7 @@ public final class StudentizedRange {
   }
 
   /**
-   * The probability of a studentised range up to {@code q}; good to about 1e-9.
+   * The probability of a studentised range up to {@code q}; good to about 1e-8.
    *
    * @param degreesOfFreedom of the estimate of the standard deviation, at least 1; infinite if that
    *     is known

@@ -3,6 +3,7 @@ package fairboil.analysis.model;
 import fairboil.analysis.figure.Interval;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * The median of the slopes between all pairs of points (Theil, 1950; Sen, Journal of the American
@@ -15,6 +16,9 @@ import java.util.stream.IntStream;
  *     is none
  */
 public record TheilSen(double slope, Optional<Interval> interval, double confidence) {
+
+  /** Up to so many points the distribution of inversions is exact. */
+  private static final int MOST_EXACT = 60;
 
   /**
    * Fits a line.
@@ -58,21 +62,35 @@ public record TheilSen(double slope, Optional<Interval> interval, double confide
 
   /** The probability of at most so many inversions in a random order of the points. */
   private static double[] inversions(int points) {
+    return points > MOST_EXACT ? byNormal(points) : exactly(points);
+  }
+
+  private static double[] exactly(int points) {
     int pairs = points * (points - 1) / 2;
-    double[] exactly = new double[pairs + 1];
-    exactly[0] = 1;
+    double[] counts = new double[pairs + 1];
+    counts[0] = 1;
     for (int m = 2; m <= points; m++) {
       double[] next = new double[pairs + 1];
+      double window = 0;
       for (int count = 0; count <= pairs; count++) {
-        for (int added = 0; added < m && added <= count; added++) {
-          next[count] += exactly[count - added] / m;
-        }
+        window += counts[count] - (count >= m ? counts[count - m] : 0);
+        next[count] = window / m;
       }
-      exactly = next;
+      counts = next;
     }
     for (int count = 1; count <= pairs; count++) {
-      exactly[count] += exactly[count - 1];
+      counts[count] += counts[count - 1];
     }
-    return exactly;
+    return counts;
+  }
+
+  private static double[] byNormal(int points) {
+    int pairs = points * (points - 1) / 2;
+    double n = points;
+    NormalDistribution normal =
+        NormalDistribution.of(pairs / 2.0, Math.sqrt(n * (n - 1) * (2 * n + 5) / 72));
+    return IntStream.rangeClosed(0, pairs / 2)
+        .mapToDouble(count -> normal.cumulativeProbability(count + 0.5))
+        .toArray();
   }
 }

@@ -52,11 +52,21 @@ public record VarianceComponents(
     return Math.sqrt(Math.max(0, (between - within) / size));
   }
 
-  /** The interval of the standard deviation within groups, by χ². */
+  /** The interval of the standard deviation within groups. */
   public Interval intervalWithin(double confidence) {
+    return intervalOfSd(within * degreesOfFreedomWithin, degreesOfFreedomWithin, confidence);
+  }
+
+  /**
+   * The interval of a standard deviation by χ².
+   *
+   * @param squares the sum of squared deviations
+   * @param degreesOfFreedom of it, at least 1
+   * @param confidence between 0 and 1
+   */
+  public static Interval intervalOfSd(double squares, int degreesOfFreedom, double confidence) {
     double tail = (1 - confidence) / 2;
-    ChiSquaredDistribution chiSquared = ChiSquaredDistribution.of(degreesOfFreedomWithin);
-    double squares = within * degreesOfFreedomWithin;
+    ChiSquaredDistribution chiSquared = ChiSquaredDistribution.of(degreesOfFreedom);
     return new Interval(
         Math.sqrt(squares / chiSquared.inverseSurvivalProbability(tail)),
         Math.sqrt(squares / chiSquared.inverseCumulativeProbability(tail)));

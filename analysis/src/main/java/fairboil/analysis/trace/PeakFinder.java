@@ -15,11 +15,10 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * Donoho, I. Johnstone, Biometrika 81 (1994) 425). The peak is the expected maximum of what is then
  * known of the noise-free averages; the bias is the highest A less that.
  *
- * <p>Scatter that is correlated over several readings may be noise or flame. The bead of a flame
- * probe moves by 15 °C to 40 °C over a few seconds, and that is flame: correlated scatter with a
- * standard deviation above 5 °C is taken as real, below 3.5 °C as noise, and in between in
- * proportion. As the trace alone cannot tell, what it matters, or the bias if that is more, is
- * counted in the uncertainty as the half-width of a rectangular distribution.
+ * <p>The bead of a flame probe moves by 15 °C to 40 °C over a few seconds. Such flicker is counted
+ * as noise, correlated as it is: the peak is that of the flame beneath it. As a trace alone cannot
+ * tell flicker from flame, the difference that it makes, or the bias if that is more, is counted in
+ * the uncertainty as the half-width of a rectangular distribution.
  */
 public final class PeakFinder {
 
@@ -28,27 +27,21 @@ public final class PeakFinder {
   /** Variance of the smooth over that of an average: 9/4 for a parabola, over 8 holds. */
   private static final double NOISE_LEFT_IN_SMOOTH = 9.0 / 4 / (2 * SMOOTH_HOLDS);
 
-  private static final double NOISE_BELOW_KELVINS = 3.5;
-  private static final double FLAME_ABOVE_KELVINS = 5;
   private static final double FEWEST_HOLDS_FOR_BIAS = 3;
   private static final NormalDistribution STANDARD_NORMAL = NormalDistribution.of(0, 1);
 
-  private final Trace trace;
   private final HeldAverages averages;
   private final double[] smooth;
   private final double averagedNoise;
   private final double scatter;
-  private final double correlated;
 
   private PeakFinder(Trace trace, HeldAverages averages) {
-    this.trace = trace;
     this.averages = averages;
     int reach = Math.max(2, (int) Math.round(SMOOTH_HOLDS * averages.hold / averages.step));
     this.smooth = Smoothing.parabolas(averages.values, reach);
     double independent = Noise.independentVariance(trace);
     this.averagedNoise = independent * Math.min(1, trace.interval() / averages.hold);
     this.scatter = scatterOfAverages();
-    this.correlated = Math.sqrt(Math.max(0, scatterOfReadings() - independent));
   }
 
   /**
@@ -92,24 +85,17 @@ public final class PeakFinder {
       double noise = Math.sqrt(averagedNoise);
       return new Peak.Held(raw, averages.timeAt(highest), 0, noise, noise);
     }
-    double white = Math.min(averagedNoise, scatter);
-    double noise = white + shareOfCorrelatedThatIsNoise() * (scatter - white);
-    Estimate allFlame = estimate(white);
     Estimate allNoise = estimate(scatter);
-    Estimate estimate = noise == white ? allFlame : noise == scatter ? allNoise : estimate(noise);
-    double bias = Math.max(0, raw - estimate.celsius);
+    Estimate allFlame = estimate(Math.min(averagedNoise, scatter));
+    double bias = Math.max(0, raw - allNoise.celsius);
+    double noise = Math.sqrt(scatter);
     double ambiguity = Math.abs(allFlame.celsius - allNoise.celsius);
     return new Peak.Held(
         raw - bias,
-        averages.timeAt(estimate.index),
+        averages.timeAt(allNoise.index),
         bias,
-        Math.sqrt(noise),
-        Math.max(Math.sqrt(noise), Math.max(bias, ambiguity)) / Math.sqrt(3));
-  }
-
-  private double shareOfCorrelatedThatIsNoise() {
-    double share = (FLAME_ABOVE_KELVINS - correlated) / (FLAME_ABOVE_KELVINS - NOISE_BELOW_KELVINS);
-    return Math.max(0, Math.min(1, share));
+        noise,
+        Math.max(noise, Math.max(bias, ambiguity)) / Math.sqrt(3));
   }
 
   private double scatterOfAverages() {
@@ -122,20 +108,7 @@ public final class PeakFinder {
       }
     }
     double scale = Robust.scale(deviations, count);
-    return scale * scale;
-  }
-
-  private double scatterOfReadings() {
-    double[] deviations = new double[trace.size()];
-    int count = 0;
-    for (int i = 0; i < deviations.length; i++) {
-      double deviation = trace.celsiusAt(i) - smooth[averages.indexNear(trace.secondsAt(i))];
-      if (!Double.isNaN(deviation)) {
-        deviations[count++] = deviation;
-      }
-    }
-    double scale = Robust.scale(deviations, count);
-    return scale * scale;
+    return scale * scale / (1 - NOISE_LEFT_IN_SMOOTH); // the smooth follows some of the noise
   }
 
   private record Estimate(double celsius, int index) {}

@@ -19,6 +19,10 @@ import java.util.Map;
 public final class Screening {
 
   private static final int REACH = 2;
+
+  /** Readings over which the usual scatter is taken. */
+  private static final int STRETCH = 60;
+
   private static final double SCATTERS = 6;
   private static final double LEAST_SPIKE_KELVINS = 2;
   private static final double ZERO_STANDS_OFF_KELVINS = 20;
@@ -140,13 +144,13 @@ public final class Screening {
   private void setAsideSpikes() {
     Compact present = new Compact(clean);
     double[] deviations = deviationsFromMedian(present.values, present.count);
-    double usual = Robust.scale(deviations.clone(), present.count);
+    double[] usual = scatterOfStretches(present);
     double least = Math.max(LEAST_SPIKE_KELVINS, 3 * resolution);
-    double limit = Math.max(least, SCATTERS * usual);
     int i = 0;
     while (i < present.count) {
       int end = i;
-      while (end < present.count && isOff(present, deviations, end, limit)) {
+      while (end < present.count
+          && isOff(present, deviations, end, Math.max(least, SCATTERS * usualAt(usual, end)))) {
         end++;
       }
       if (end > i && end - i <= longestSpike()) {
@@ -157,6 +161,29 @@ public final class Screening {
       }
       i = Math.max(end, i + 1);
     }
+  }
+
+  /** A flame flickers while it burns and not before or after: what is usual is so for a minute. */
+  private static double[] scatterOfStretches(Compact present) {
+    double[] scatter = new double[present.count / STRETCH + 1];
+    double[] differences = new double[STRETCH];
+    for (int stretch = 0; stretch < scatter.length; stretch++) {
+      int from = stretch * STRETCH;
+      int count = Math.max(0, Math.min(STRETCH, present.count - 1 - from));
+      for (int i = 0; i < count; i++) {
+        differences[i] = present.values[from + i + 1] - present.values[from + i];
+      }
+      scatter[stretch] = count < 3 ? 0 : Robust.scale(differences, count) / Math.sqrt(2);
+    }
+    return scatter;
+  }
+
+  /** The largest scatter of a reading's own stretch and of those beside it. */
+  private static double usualAt(double[] scatter, int i) {
+    int stretch = i / STRETCH;
+    double usual = scatter[stretch];
+    usual = stretch > 0 ? Math.max(usual, scatter[stretch - 1]) : usual;
+    return stretch + 1 < scatter.length ? Math.max(usual, scatter[stretch + 1]) : usual;
   }
 
   private int longestSpike() {

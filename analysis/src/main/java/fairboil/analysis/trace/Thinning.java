@@ -19,33 +19,24 @@ public final class Thinning {
   public static Curve thin(String name, Role role, Trace trace) {
     Trace present = trace.withoutMissing();
     Points points = new Points(present.size());
-    int buckets = MOST_POINTS / 2;
-    do {
+    fill(points, present, 0);
+    for (int buckets = MOST_POINTS / 2; points.count > MOST_POINTS; buckets = buckets * 9 / 10) {
       points.clear();
-      fill(points, present, buckets);
-      buckets = buckets * 9 / 10;
-    } while (points.count > MOST_POINTS && buckets > 0);
+      fill(points, present, Math.max(1e-9, span(present) / Math.max(1, buckets)));
+    }
     return new Curve(name, role, points.seconds(), points.celsius());
   }
 
-  private static void fill(Points points, Trace trace, int buckets) {
-    int size = trace.size();
-    if (size == 0) {
-      return;
-    }
-    double start = trace.secondsAt(0);
-    double width = (trace.secondsAt(size - 1) - start) / buckets;
-    double longest = Math.max(trace.longestBridge(), size > MOST_POINTS ? width : 0);
+  private static double span(Trace trace) {
+    return trace.secondsAt(trace.size() - 1) - trace.secondsAt(0);
+  }
+
+  /** Adds a stretch of the given width after the other; each reading by itself for width 0. */
+  private static void fill(Points points, Trace trace, double width) {
+    double longest = Math.max(trace.longestBridge(), width);
     int from = 0;
-    while (from < size) {
-      double end = endOfBucket(trace.secondsAt(from) - start, width) + start;
-      int to = from + 1;
-      while (to < size
-          && size > MOST_POINTS
-          && trace.secondsAt(to) < end
-          && trace.secondsAt(to) - trace.secondsAt(to - 1) <= longest) {
-        to++;
-      }
+    while (from < trace.size()) {
+      int to = endOfStretch(trace, from, width, longest);
       if (from > 0 && trace.secondsAt(from) - trace.secondsAt(from - 1) > longest) {
         points.add((trace.secondsAt(from) + trace.secondsAt(from - 1)) / 2, Double.NaN);
       }
@@ -54,8 +45,19 @@ public final class Thinning {
     }
   }
 
-  private static double endOfBucket(double sinceStart, double width) {
-    return width > 0 ? width * (1 + Math.floor(sinceStart / width)) : Double.POSITIVE_INFINITY;
+  private static int endOfStretch(Trace trace, int from, double width, double longest) {
+    int to = from + 1;
+    if (width <= 0) {
+      return to;
+    }
+    double start = trace.secondsAt(0);
+    double end = start + width * (1 + Math.floor((trace.secondsAt(from) - start) / width));
+    while (to < trace.size()
+        && trace.secondsAt(to) < end
+        && trace.secondsAt(to) - trace.secondsAt(to - 1) <= longest) {
+      to++;
+    }
+    return to;
   }
 
   private static void addExtremes(Points points, Trace trace, int from, int to) {

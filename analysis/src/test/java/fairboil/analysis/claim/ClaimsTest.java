@@ -273,7 +273,7 @@ class ClaimsTest {
     List<ClaimResult> results = Claims.of(study, runs, List.of(), 0.95).results();
     assertThat(results.get(0).verdict()).isEqualTo(Verdict.NOT_SETTLED);
     assertThat(results.get(0).reason())
-        .hasValueSatisfying(text -> assertThat(text).contains("in 1 of 3 runs"));
+        .hasValueSatisfying(text -> assertThat(text).contains("1 run of 3 did not boil"));
     assertThat(results.get(1).estimate().orElseThrow().value()).isCloseTo(2 / 3.0, within(1e-12));
     assertThat(results.get(1).verdict()).isEqualTo(Verdict.NOT_SETTLED);
   }
@@ -306,16 +306,105 @@ class ClaimsTest {
   }
 
   @Test
-  void withoutAHoleEffectOrForMostRunsNothingIsSettled() {
+  void withoutAHoleEffectNothingIsSettled() {
     ClaimResult effect =
         only(row -> claim(row, "hole effect on peak", Relation.AT_MOST, amount(0, Unit.CELSIUS)));
     assertThat(effect.verdict()).isEqualTo(Verdict.NOT_SETTLED);
     assertThat(effect.reason()).contains("there is no hole effect to judge it by");
-    ClaimResult most =
+  }
+
+  @Test
+  void mostRunsOfABuildAreJudgedByFactorsOfItsScatter() {
+    ClaimResult result =
         only(
             row ->
-                claim(row, "boil time", Relation.AT_MOST, amount(7, Unit.MINUTE))
+                claim(row, "boil time", Relation.AT_MOST, amount(480, Unit.SECOND))
+                    .put(ClaimsSheet.ABOUT, named("A1"))
                     .put(ClaimsSheet.HOLDS_FOR, HoldsFor.MOST_RUNS));
-    assertThat(most.verdict()).isEqualTo(Verdict.NOT_SETTLED);
+    // mean 405, sd 5; scipy 1.17.1 nct.ppf((.025, .975), 2, norm.ppf(.95) sqrt(3)) / sqrt(3)
+    Interval interval = result.estimate().orElseThrow().interval();
+    assertThat(interval.low()).isCloseTo(405 + 5 * 0.4784888, within(1e-4));
+    assertThat(interval.high()).isCloseTo(405 + 5 * 10.9267756, within(1e-4));
+    assertThat(result.estimate().orElseThrow().value())
+        .isCloseTo(405 + 5 * 1.644853627, within(1e-8));
+    assertThat(result.verdict()).isEqualTo(Verdict.SUPPORTED);
+  }
+
+  @Test
+  void mostRunsOfADesignNeedThreeBuildsAndAreTheSameEveryTime() {
+    UnaryOperator<Row.Builder> filler =
+        row ->
+            claim(row, "boil time", Relation.AT_MOST, amount(1000, Unit.SECOND))
+                .put(ClaimsSheet.ABOUT, named("design A"))
+                .put(ClaimsSheet.HOLDS_FOR, HoldsFor.MOST_RUNS);
+    ClaimResult result = only(filler);
+    assertThat(result.estimate()).isEqualTo(only(filler).estimate());
+    // far wider than for one stove: three builds say little of others
+    assertThat(result.estimate().orElseThrow().interval().high()).isBetween(470.0, 700.0);
+    assertThat(result.builds()).isEqualTo(3);
+    ClaimResult two =
+        only(
+            row ->
+                filler
+                    .apply(row)
+                    .put(
+                        ClaimsSheet.WHERE,
+                        new Selection.Where(Map.of("build", "A1", "design", "design A"))));
+    assertThat(two.reason()).hasValueSatisfying(text -> assertThat(text).contains("one build"));
+  }
+
+  @Test
+  void aMeanThatIsTooShortCanStillContradict() {
+    Study study =
+        sheets()
+            .claim(
+                "c",
+                row ->
+                    claim(row, "boil time", Relation.AT_MOST, amount(300, Unit.SECOND))
+                        .put(ClaimsSheet.ABOUT, named("A1")))
+            .finish();
+    List<RunResult> runs = runs(study);
+    runs.set(0, TestRun.of(study, "A1-0").outcome(Outcome.DID_NOT_BOIL).result());
+    ClaimResult result = Claims.of(study, runs, List.of(), 0.95).results().get(0);
+    assertThat(result.verdict()).isEqualTo(Verdict.CONTRADICTED);
+    assertThat(result.reason()).hasValueSatisfying(text -> assertThat(text).contains("too short"));
+  }
+
+  @Test
+  void whatWouldSettleAClaimIsSaid() {
+    ClaimResult result =
+        only(
+            row ->
+                claim(row, "boil time", Relation.AT_MOST, amount(425, Unit.SECOND))
+                    .put(ClaimsSheet.ABOUT, named("design A")));
+    // mean 415, sd sqrt(111) of builds: t(n - 1) sqrt(111 / n) < 10 from n = 7: 2.4469 * 3.98 =
+    // 9.74
+    assertThat(result.verdict()).isEqualTo(Verdict.NOT_SETTLED);
+    assertThat(result.reason())
+        .contains("about 7 such builds would settle it, if the mean stays where it is");
+  }
+
+  @Test
+  void sharesAreComparedByTheirExactIntervals() {
+    Study study =
+        sheets()
+            .claim(
+                "s",
+                row ->
+                    claim(row, "share that boiled", Relation.AT_LEAST, amount(0, Unit.PERCENT))
+                        .put(ClaimsSheet.ABOUT, named("design A"))
+                        .put(ClaimsSheet.AGAINST, named("design B")))
+            .finish();
+    List<RunResult> runs = runs(study);
+    for (int i = 9; i < 18; i++) {
+      String name = runs.get(i).run().key().name();
+      runs.set(i, TestRun.of(study, name).outcome(Outcome.WENT_OUT).result());
+    }
+    ClaimResult result = Claims.of(study, runs, List.of(), 0.95).results().get(0);
+    assertThat(result.estimate().orElseThrow().value()).isEqualTo(1);
+    // 9 of 9 against 0 of 9: each arm sqrt(2) * (1 - 0.025^(1/9))
+    assertThat(result.estimate().orElseThrow().interval().low())
+        .isCloseTo(1 - Math.sqrt(2) * (1 - Math.pow(0.025, 1 / 9.0)), within(1e-9));
+    assertThat(result.verdict()).isEqualTo(Verdict.SUPPORTED);
   }
 }

@@ -16,7 +16,9 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.choice.Surface;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.quantity.Given;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -192,6 +194,34 @@ class HoleEffectsTest {
         .anySatisfy(finding -> assertThat(finding.problem()).contains("no holes of ring lower"));
     assertThat(outcome.effects())
         .allSatisfy(effect -> assertThat(effect.verdict()).isEqualTo(EffectVerdict.TOO_FEW_BUILDS));
+  }
+
+  /** numpy on the same numbers: least squares on a constant, hole error and a third column. */
+  @Test
+  void covariatesAreAllowedForByTheirMeans() {
+    double[] moisture = {8.1, 7.2, 9.0, 8.4, 7.0, 9.4};
+    TestStudy sheets = new TestStudy().setting(Settings.COVARIATES, List.of("moisture", "colour"));
+    for (int i = 0; i < 6; i++) {
+      String text = String.valueOf(moisture[i]);
+      sheets.build("B" + i, "one");
+      for (int j = 0; j < 3; j++) {
+        sheets.run(
+            "B" + i + "-" + j,
+            "B" + i,
+            row -> row.extra("Moisture", Given.of(text, text, Place.of("runs.csv"))));
+      }
+    }
+    Study study = sheets.finish();
+    HoleEffects.Outcome outcome =
+        HoleEffects.of(study, runs(study, BALANCED), layout(ERRORS), 20, 0.95);
+    HoleEffect effect = outcome.effects().get(0);
+    EffectRow slope = row(effect, Model.BUILD_MEANS, EffectRow.HOLE_ERROR);
+    assertThat(slope.estimate()).isCloseTo(-8807.205903490714, within(1e-6));
+    assertThat(slope.standardError()).isCloseTo(2669.744369645049, within(1e-6));
+    assertThat(slope.degreesOfFreedom()).isEqualTo(3);
+    assertThat(row(effect, Model.BUILD_MEANS, "Moisture").estimate())
+        .isCloseTo(-0.5534644516395275, within(1e-9));
+    assertThat(effect.band()).isNotEmpty();
   }
 
   static EffectRow row(HoleEffect effect, Model model, String term) {

@@ -48,20 +48,6 @@ class PeakFinderTest {
                     ? 20 + 740 * (1 - Math.exp(-t / 40)) + 25 * Math.sin(t / 90)
                     : 380 - 0.5 * (t - end));
       }
-    },
-    FLICKER {
-      @Override
-      double[] celsius(Random random) {
-        double[] base = BURN.celsius(random);
-        double first = 0;
-        double second = 0;
-        for (int i = 0; i < base.length; i++) {
-          first += (-first + 16 * random.nextGaussian()) / 2.5;
-          second += (first - second) / 2;
-          base[i] += 1.5 * second;
-        }
-        return base;
-      }
     };
 
     abstract double[] celsius(Random random);
@@ -147,6 +133,36 @@ class PeakFinderTest {
     assertThat(errors.mean()).isCloseTo(0, within(3.5));
     assertThat(errors.worst()).isLessThan(9);
     assertThat(errors.beyondTwoU()).isLessThan(0.15);
+  }
+
+  /**
+   * A trace cannot tell flicker from flame: whichever of them a reader means by the peak lies
+   * within twice the uncertainty, and the peak of the flame beneath the flicker is the nearer.
+   */
+  @Test
+  void flickerIsNoiseOnTheFlameBeneathIt() {
+    Random random = new Random(12);
+    int runs = 200;
+    double fromBeneath = 0;
+    double fromFlickering = 0;
+    int missedBeneath = 0;
+    int missedFlickering = 0;
+    for (int run = 0; run < runs; run++) {
+      double[] beneath = Flame.BURN.celsius(random);
+      double[] flickering = noisy(beneath, 20, Math.exp(-1 / 4.0), random);
+      Peak.Held peak =
+          (Peak.Held) PeakFinder.find(trace(noisy(flickering, 1, 0, random)), 60, 690, HOLD);
+      double uncertainty = Math.hypot(peak.noise(), peak.biasUncertainty());
+      double low = peak.celsius() - truth(beneath);
+      double high = peak.celsius() - truth(flickering);
+      fromBeneath += low / runs;
+      fromFlickering += high / runs;
+      missedBeneath += Math.abs(low) > 2 * uncertainty ? 1 : 0;
+      missedFlickering += Math.abs(high) > 2 * uncertainty ? 1 : 0;
+    }
+    assertThat(Math.abs(fromBeneath)).isLessThan(Math.abs(fromFlickering) / 2);
+    assertThat(missedBeneath).isLessThan(runs / 10);
+    assertThat(missedFlickering).isLessThan(runs / 10);
   }
 
   @Test

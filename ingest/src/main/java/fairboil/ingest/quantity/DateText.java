@@ -57,7 +57,12 @@ public final class DateText {
 
   /** Reads a date. */
   public static Reading<LocalDate> read(String text) {
-    String tidy = MIDNIGHT.matcher(Tidy.text(text)).replaceFirst("");
+    String tidy = Tidy.text(text);
+    return Tidy.<LocalDate>tooLong(tidy)
+        .orElseGet(() -> date(MIDNIGHT.matcher(tidy).replaceFirst("")));
+  }
+
+  private static Reading<LocalDate> date(String tidy) {
     if (Tidy.isNothing(tidy)) {
       return new Reading.Missing<>();
     }

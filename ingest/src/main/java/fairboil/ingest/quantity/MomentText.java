@@ -39,6 +39,10 @@ public final class MomentText {
    */
   public static Reading<ClockTime> read(String text, Optional<Unit> unit, DecimalMark mark) {
     String tidy = Tidy.text(text);
+    return Tidy.<ClockTime>tooLong(tidy).orElseGet(() -> moment(tidy, unit, mark));
+  }
+
+  private static Reading<ClockTime> moment(String tidy, Optional<Unit> unit, DecimalMark mark) {
     if (Tidy.isNothing(tidy)) {
       return new Reading.Missing<>();
     }
@@ -84,6 +88,10 @@ public final class MomentText {
   /** Reads a time of day, with or without a date: {@code 14:05} is five past two. */
   public static Reading<ClockTime> readTimeOfDay(String text) {
     String tidy = Tidy.text(text);
+    return Tidy.<ClockTime>tooLong(tidy).orElseGet(() -> timeOfDayOrNone(tidy));
+  }
+
+  private static Reading<ClockTime> timeOfDayOrNone(String tidy) {
     if (Tidy.isNothing(tidy)) {
       return new Reading.Missing<>();
     }

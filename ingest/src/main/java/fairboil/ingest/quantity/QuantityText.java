@@ -67,6 +67,10 @@ public final class QuantityText {
   }
 
   private static Reading<QuantityParts> parts(String tidy, DecimalMark mark) {
+    return Tidy.<QuantityParts>tooLong(tidy).orElseGet(() -> shortParts(tidy, mark));
+  }
+
+  private static Reading<QuantityParts> shortParts(String tidy, DecimalMark mark) {
     if (WrittenNumber.endOfSimple(tidy, mark) > 0) {
       return QuantityParts.of(tidy, mark);
     }

@@ -48,6 +48,11 @@ public sealed interface Reading<T> {
     }
   }
 
+  /** Whether a text says that there is no value: a dash, {@code n/a}, {@code none} and the like. */
+  static boolean isNothing(String text) {
+    return Tidy.isNothing(Tidy.text(text));
+  }
+
   /** This reading, with a value read on: what reads it may refuse. */
   default <U> Reading<U> then(Function<Read<T>, Reading<U>> next) {
     if (this instanceof Read<T> read) {

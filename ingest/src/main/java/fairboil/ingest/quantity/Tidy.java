@@ -2,6 +2,7 @@ package fairboil.ingest.quantity;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -56,6 +57,9 @@ final class Tidy {
       Set.of(
           "-", "--", "---", "--:--", "-:-", "n/a", "na", "n.a.", "nan", "none", "null", "nil", "?");
 
+  /** No value takes more characters; longer ones would cost the patterns much time. */
+  private static final int LONGEST = 200;
+
   private Tidy() {}
 
   /** The text with one character for each thing, single blanks and none at its ends. */
@@ -90,6 +94,15 @@ final class Tidy {
   // Spreadsheets keep a number as text if an apostrophe stands before it; some write it out.
   private static boolean isApostropheForText(String text) {
     return text.length() > 1 && text.charAt(0) == '\'';
+  }
+
+  /** Refuses a text that is too long to be a value. */
+  static <T> Optional<Reading<T>> tooLong(String text) {
+    return text.length() <= LONGEST
+        ? Optional.empty()
+        : Optional.of(
+            new Reading.Refused<>(
+                quoted(text) + " is too long to be a value", "put words into a column of notes"));
   }
 
   /** Whether a tidy text says that there is no value. */

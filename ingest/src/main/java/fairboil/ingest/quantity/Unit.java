@@ -4,9 +4,10 @@ package fairboil.ingest.quantity;
  * The units that people write, each with its conversion to the unit in which its {@link Dimension}
  * is held: {@code held = written × factor + offset}.
  *
- * <p>Factors are those of NIST Special Publication 811 (2008), appendix B; the units it does not
- * list (cup, tablespoon, teaspoon as US measures, millimetre of mercury) are in its text or derive
- * from the US gallon of 231 cubic inches.
+ * <p>Factors are those of NIST Special Publication 811 (2008), appendix B.8, exact where they are
+ * defined: the pound of 0.453 592 37 kg, the inch of 25.4 mm, the US gallon of 231 cubic inches
+ * with its parts, the Btu of the International Table. Gallon, quart, pint, cup and fluid ounce are
+ * the US measures.
  */
 public enum Unit {
   CELSIUS("°C", Dimension.TEMPERATURE, 1, 0),

@@ -17,7 +17,7 @@ public final class UnitText {
 
   private static final Map<String, List<Unit>> UNITS = units();
 
-  private static final String IGNORED = " .()[]";
+  private static final String IGNORED = " .·()[]";
 
   private UnitText() {}
 

@@ -1,6 +1,7 @@
 package fairboil.ingest.sheet;
 
 import fairboil.ingest.choice.Choice;
+import fairboil.ingest.choice.YesNo;
 import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.DateText;
@@ -20,20 +21,45 @@ import java.util.regex.Pattern;
 /** How the cells of each kind of column are read. */
 final class Cells {
 
-  private static final Pattern LIST = Pattern.compile("\\s*[,;]\\s*");
-  private static final Pattern NUMBERS = Pattern.compile("\\s*[,;]\\s*|\\s+");
+  private static final Pattern DASHES = Pattern.compile("[-\\u2010-\\u2015\\u2212]+");
+  private static final Pattern LIST = Pattern.compile("[,;]");
+  private static final Pattern NUMBERS = Pattern.compile("[,;\\s]+");
   private static final Pattern WHOLE = Pattern.compile("[+]?(\\d{1,9})(?:[.,]0+)?");
-  private static final Pattern CONDITIONS = Pattern.compile("\\s*(?:;|\\n)\\s*");
+  private static final Pattern CONDITIONS = Pattern.compile("[;\\n]");
+
+  private static final int LONGEST_LIST = 100;
 
   private Cells() {}
 
+  /** Words as they are; a lone dash says nothing. */
   static CellReader<String> text() {
-    return (text, context) -> Reading.Read.of(text);
+    return (text, context) ->
+        DASHES.matcher(text).matches() ? new Reading.Missing<>() : Reading.Read.of(text);
+  }
+
+  /** A reason for doing something; {@code no} is none, {@code yes} lacks one. */
+  static CellReader<String> reason() {
+    ChoiceText<YesNo> answers = new ChoiceText<>(YesNo.class);
+    return (text, context) -> {
+      if (!(answers.read(text) instanceof Reading.Read<YesNo> answer)) {
+        return Reading.isNothing(text) ? new Reading.Missing<>() : Reading.Read.of(text);
+      }
+      return answer.value() == YesNo.NO
+          ? new Reading.Missing<>()
+          : new Reading.Read<>(
+              text, Optional.empty(), Optional.of("the reason is missing: write it here"));
+    };
   }
 
   static CellReader<List<String>> texts() {
-    return (text, context) ->
-        Reading.Read.of(LIST.splitAsStream(text).filter(item -> !item.isEmpty()).toList());
+    return (text, context) -> {
+      List<String> items =
+          LIST.splitAsStream(text).map(String::strip).filter(item -> !item.isEmpty()).toList();
+      return items.size() <= LONGEST_LIST
+          ? Reading.Read.of(items)
+          : new Reading.Refused<>(
+              "this lists more than " + LONGEST_LIST + " things", "list those that matter");
+    };
   }
 
   static CellReader<Integer> whole() {
@@ -41,6 +67,9 @@ final class Cells {
   }
 
   private static Reading<Integer> whole(String text) {
+    if (Reading.isNothing(text)) {
+      return new Reading.Missing<>();
+    }
     var matcher = WHOLE.matcher(text);
     return matcher.matches()
         ? Reading.Read.of(Integer.valueOf(matcher.group(1)))
@@ -50,6 +79,9 @@ final class Cells {
 
   static CellReader<List<Integer>> wholes() {
     return (text, context) -> {
+      if (Reading.isNothing(text)) {
+        return new Reading.Missing<>();
+      }
       List<Integer> numbers = new ArrayList<>();
       for (String item : NUMBERS.splitAsStream(text).filter(part -> !part.isEmpty()).toList()) {
         if (!(whole(item) instanceof Reading.Read<Integer> read)) {
@@ -108,11 +140,15 @@ final class Cells {
   static CellReader<PotGiven> pot() {
     CellReader<Quantity> mass = quantity(List.of(Dimension.MASS));
     return (text, context) -> {
-      if (mass.read(text, context) instanceof Reading.Read<Quantity> read) {
-        return new Reading.Read<>(new PotGiven.EmptyMass(read.value()), read.unit(), read.remark());
-      }
-      return Reading.Read.of(new PotGiven.Named(text));
+      Reading<Quantity> reading = mass.read(text, context);
+      return reading instanceof Reading.Refused<Quantity>
+          ? Reading.Read.of(new PotGiven.Named(text))
+          : reading.then(Cells::emptyMass);
     };
+  }
+
+  private static Reading<PotGiven> emptyMass(Reading.Read<Quantity> read) {
+    return new Reading.Read<>(new PotGiven.EmptyMass(read.value()), read.unit(), read.remark());
   }
 
   static CellReader<Wind> wind() {
@@ -126,7 +162,7 @@ final class Cells {
 
   private static Reading<Selection> where(String text) {
     Map<String, String> cells = new LinkedHashMap<>();
-    for (String condition : CONDITIONS.splitAsStream(text).filter(c -> !c.isEmpty()).toList()) {
+    for (String condition : CONDITIONS.splitAsStream(text).filter(c -> !c.isBlank()).toList()) {
       int equals = condition.indexOf('=');
       String column = equals < 0 ? "" : condition.substring(0, equals).strip();
       String value = condition.substring(equals + 1).strip();

@@ -28,8 +28,11 @@ final class ChoiceText<E extends Enum<E> & Choice> {
 
   Reading<E> read(String text) {
     E choice = choices.get(Words.key(text));
-    return choice != null
-        ? Reading.Read.of(choice)
+    if (choice != null) {
+      return Reading.Read.of(choice);
+    }
+    return Reading.isNothing(text)
+        ? new Reading.Missing<>()
         : new Reading.Refused<>(
             Words.quoted(text) + " is not one of the answers here", "type " + Words.anyOf(labels));
   }

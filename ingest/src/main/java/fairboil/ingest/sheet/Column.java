@@ -70,6 +70,11 @@ public final class Column<T> {
     return of(name, meaning, example, Cells.text());
   }
 
+  /** A reason for leaving something out. */
+  static Column<String> reason(String name, String meaning, String example) {
+    return of(name, meaning, example, Cells.reason());
+  }
+
   static Column<List<String>> texts(String name, String meaning, String example) {
     return of(name, meaning, example, Cells.texts());
   }

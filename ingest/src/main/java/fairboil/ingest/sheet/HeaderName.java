@@ -20,16 +20,22 @@ import java.util.regex.Pattern;
 record HeaderName(String name, String unit) {
 
   private static final Pattern BRACKETED =
-      Pattern.compile("(.*?)[\\s_]*[\\[({]([^\\[\\](){}]*)[\\])}][\\s*:]*");
+      Pattern.compile("(.*?)[\\s_]*[\\[({]([^\\[\\](){}]*)[\\])}]");
   private static final Pattern AFTER_MARK = Pattern.compile("(.*\\S)\\s*(?:,|/| in )\\s*(\\S+)");
   private static final Pattern WORD_END = Pattern.compile("[\\s_]+");
+
+  /** The longest header that may name a column, unit and all. */
+  private static final int LONGEST = 200;
 
   /** The most words of a unit. */
   private static final int UNIT_WORDS = 3;
 
-  /** The ways to take a header apart. */
+  /** The ways to take a header apart; one that is very long has only one. */
   static List<HeaderName> of(String header) {
-    String plain = header.replaceFirst("[\\s*:]+$", "").strip();
+    if (header.length() > LONGEST) {
+      return List.of(new HeaderName(header, ""));
+    }
+    String plain = withoutEndingMarks(header);
     Matcher bracketed = BRACKETED.matcher(plain);
     if (bracketed.matches() && !bracketed.group(1).isBlank()) {
       return List.of(new HeaderName(bracketed.group(1).strip(), bracketed.group(2).strip()));
@@ -42,6 +48,15 @@ record HeaderName(String name, String unit) {
     }
     ways.addAll(withLastWordsAsUnit(plain));
     return ways;
+  }
+
+  // Lid? and Test # are lid and test.
+  private static String withoutEndingMarks(String header) {
+    int end = header.length();
+    while (end > 1 && "*:?.# \u00A0".indexOf(header.charAt(end - 1)) >= 0) {
+      end--;
+    }
+    return header.substring(0, end).strip();
   }
 
   private static List<HeaderName> withLastWordsAsUnit(String plain) {

@@ -21,6 +21,9 @@ final class Likely {
     }
   }
 
+  /** What is longer is no misspelt name. */
+  private static final int LONGEST = 100;
+
   private static final Ask MOISTURE =
       new Ask(
           "it does not say whether it is water as a share of moist or of dry fuel, so it was left"
@@ -76,7 +79,9 @@ final class Likely {
               Map.entry("pot", "kettle,pan,vessel,cookpot,pot mass,pot weight,empty pot"),
               Map.entry("lid", "cover"),
               Map.entry("fuel", "fuel type,wood,wood type,species"),
-              Map.entry("fuel loaded", "fuel mass,fuel weight,fuel amount,fuel in,wood mass,load"),
+              Map.entry(
+                  "fuel loaded",
+                  "fuel mass,fuel weight,fuel amount,fuel in,wood mass,wood weight,load,pellets"),
               Map.entry("fuel left", "fuel remaining,unburnt fuel,wood left"),
               Map.entry("char left", "char,charcoal,ash,char mass"),
               Map.entry("heating value", "lhv,calorific value,energy content"),
@@ -166,10 +171,23 @@ final class Likely {
             () ->
                 name(schema, name)
                     .filter(likely -> !present.contains(likely))
-                    .map(likely -> "did you mean " + likely + "? Then rename it"));
+                    .map(
+                        likely ->
+                            "did you mean " + likely + "? Then rename it" + unit(schema, likely)));
   }
 
-  private static Optional<String> event(String name) {
+  private static String unit(SheetSchema schema, String name) {
+    return schema.columns().stream()
+            .anyMatch(column -> column.name().equals(name) && !column.dimensions().isEmpty())
+        ? ", with its unit in brackets"
+        : "";
+  }
+
+  /** The event that a column of runs is headed with. */
+  static Optional<String> event(String name) {
+    if (name.length() > LONGEST) {
+      return Optional.empty();
+    }
     String plain =
         name.replaceFirst("(?i)[\\s_]*(?:time|at)$", "").replaceFirst("(?i)^time (?:to )?", "");
     return Arrays.stream(Event.values())

@@ -8,6 +8,9 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 /** Finds the name that a person most likely meant. */
 public final class Nearest {
 
+  /** What is longer is no misspelt name. */
+  private static final int LONGEST = 100;
+
   private Nearest() {}
 
   /**
@@ -16,6 +19,9 @@ public final class Nearest {
    * thing: K2 is no misspelt K1. Of names that are equally near, the first.
    */
   public static Optional<String> to(String written, Collection<String> names) {
+    if (written.length() > LONGEST) {
+      return Optional.empty();
+    }
     String key = Words.key(written);
     int most = Math.max(1, key.length() / 3);
     LevenshteinDistance distance = new LevenshteinDistance(most);

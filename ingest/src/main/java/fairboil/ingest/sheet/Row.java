@@ -21,7 +21,8 @@ public final class Row {
   private Row(Place place, Map<Column<?>, Given<?>> cells, Map<String, Given<String>> extras) {
     this.place = place;
     this.cells = new LinkedHashMap<>(cells);
-    this.extras = Collections.unmodifiableMap(new LinkedHashMap<>(extras));
+    this.extras =
+        extras.isEmpty() ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(extras));
   }
 
   /** Starts a row that stands at the given line of a sheet. */

@@ -64,21 +64,21 @@ public final class RunsSheet {
 
   /** Fault of the test for which the run is left out (never a fault of the stove). */
   public static final Column<String> EXCLUDE =
-      Column.text(
+      Column.reason(
           "exclude",
           "fault of the test for which the run is left out (never a fault of the stove)",
           "pot knocked over");
 
   /** Fault of the test for which its peak is left out. */
   public static final Column<String> EXCLUDE_PEAK =
-      Column.text(
+      Column.reason(
           "exclude peak",
           "fault of the test for which its peak is left out",
           "flame probe slipped");
 
   /** Fault of the test for which its boil is left out. */
   public static final Column<String> EXCLUDE_BOIL =
-      Column.text(
+      Column.reason(
           "exclude boil", "fault of the test for which its boil is left out", "lid forgotten");
 
   /** Air temperature. */

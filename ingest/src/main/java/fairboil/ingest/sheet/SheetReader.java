@@ -10,9 +10,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * Reads the rows of a sheet by its schema. A cell that cannot be read is a finding and leaves the
@@ -30,7 +28,6 @@ public final class SheetReader {
   private final Grid grid;
   private final List<Row> rows = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
-  private final CellProblems problems = new CellProblems();
 
   private SheetReader(SheetSchema schema, Grid grid) {
     this.schema = schema;
@@ -46,7 +43,6 @@ public final class SheetReader {
     } else {
       reader.readAll();
     }
-    reader.findings.addAll(reader.problems.findings());
     return new SheetRows(grid.place(), reader.rows, reader.findings);
   }
 
@@ -65,16 +61,10 @@ public final class SheetReader {
       findings.add(titles(grid, at));
     }
     Header header = Header.of(grid.place(), schema, grid.rows().get(at));
-    findings.addAll(header.findings());
     List<GridRow> body = grid.rows().subList(at + 1, grid.rows().size());
+    findings.addAll(ColumnFindings.of(schema, header, body));
     List<Column<?>> missing = header.missing();
-    findings.addAll(unknown(header, missing, body));
-    findings.addAll(withoutHeader(header, body));
-    if (missing.isEmpty()) {
-      body.forEach(row -> read(header, row));
-    } else {
-      missing.forEach(column -> findings.add(missing(header, column, body.size())));
-    }
+    body.forEach(row -> read(header, row, missing));
   }
 
   /** The row that names most columns; titles may stand above it. */
@@ -101,62 +91,7 @@ public final class SheetReader {
         "start such lines with #");
   }
 
-  // A column that is likely one that is missing is named where that is said.
-  private List<Finding> unknown(Header header, List<Column<?>> missing, List<GridRow> body) {
-    return header.cells().stream()
-        .filter(cell -> cell.column().isEmpty())
-        .filter(cell -> missing.stream().noneMatch(column -> isFor(column, cell.written())))
-        .map(
-            cell ->
-                UnknownColumn.finding(header, schema, cell.written(), filled(body, cell.index())))
-        .toList();
-  }
-
-  private static List<Finding> withoutHeader(Header header, List<GridRow> body) {
-    Set<Integer> headed = new HashSet<>();
-    header.cells().forEach(cell -> headed.add(cell.index()));
-    return IntStream.range(0, header.width())
-        .filter(index -> !headed.contains(index) && header.isBlank(index))
-        .filter(index -> !filled(body, index).isEmpty())
-        .mapToObj(
-            index ->
-                Finding.warning(
-                    header.place().column("#" + (index + 1)),
-                    "this column has no header, so its cells were left out",
-                    "write a header above them"))
-        .toList();
-  }
-
-  static List<String> filled(List<GridRow> body, int index) {
-    return body.stream().map(row -> row.cell(index)).filter(cell -> !cell.isEmpty()).toList();
-  }
-
-  private Finding missing(Header header, Column<?> column, int rowCount) {
-    Optional<String> written =
-        header.cells().stream()
-            .filter(cell -> cell.column().isEmpty())
-            .map(HeaderCell::written)
-            .filter(name -> isFor(column, name))
-            .findFirst();
-    return Finding.error(
-        header.place(),
-        "there is no column "
-            + column.name()
-            + ", so "
-            + (rowCount == 1 ? "the row was" : "the " + rowCount + " rows were")
-            + " set aside",
-        written
-            .map(name -> "rename the column " + name + " to " + column.name())
-            .orElse("add a column headed " + column.name() + ": " + column.meaning()));
-  }
-
-  private boolean isFor(Column<?> column, String written) {
-    return HeaderName.of(written).stream()
-        .flatMap(way -> Likely.name(schema, way.name()).stream())
-        .anyMatch(column.name()::equals);
-  }
-
-  private void read(Header header, GridRow line) {
+  private void read(Header header, GridRow line, List<Column<?>> absent) {
     Place place = Place.of(grid.place().file(), line.line());
     if (isSummary(header, line)) {
       findings.add(
@@ -173,6 +108,7 @@ public final class SheetReader {
     Row.Builder row = Row.at(place);
     Set<Column<?>> refused = new HashSet<>();
     header.cells().forEach(cell -> read(cell, line, place, row, refused));
+    refused.addAll(absent);
     keep(row.build(), refused);
   }
 
@@ -229,14 +165,15 @@ public final class SheetReader {
     Reading<T> reading = column.read(text, context);
     if (reading instanceof Reading.Read<T> read) {
       row.put(column, new Given<>(read.value(), text, read.unit(), cell));
-      read.remark().ifPresent(remark -> problems.remark(cell, remark));
+      read.remark().ifPresent(remark -> findings.add(Finding.note(cell, remark, "")));
     } else if (reading instanceof Reading.Refused<T> no) {
       refused.add(column);
       String usual = column.fallback().isPresent() ? ", so the usual value was taken" : "";
-      problems.refused(cell, no.problem() + usual, no.remedy());
+      findings.add(Finding.error(cell, no.problem() + usual, no.remedy()));
     }
   }
 
+  // Of columns that are refused or absent it was said before why the row is set aside.
   private void keep(Row row, Set<Column<?>> refused) {
     List<Column<?>> missing =
         schema.columns().stream()
@@ -251,9 +188,10 @@ public final class SheetReader {
         .filter(column -> !refused.contains(column))
         .forEach(
             column ->
-                problems.refused(
-                    row.place().column(column.name()),
-                    "this row has no " + column.name() + ", so it was set aside",
-                    "fill in the cell: " + column.meaning()));
+                findings.add(
+                    Finding.error(
+                        row.place().column(column.name()),
+                        "this row has no " + column.name() + ", so it was set aside",
+                        "fill in the cell: " + column.meaning())));
   }
 }

@@ -37,7 +37,6 @@ public final class StopwatchReader {
   private final List<GridRow> body;
   private final List<Row> marks = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
-  private final CellProblems problems = new CellProblems();
 
   private StopwatchReader(Grid grid, int headerAt) {
     this.grid = grid;
@@ -87,7 +86,6 @@ public final class StopwatchReader {
     } else {
       body.forEach(line -> readRow(line, run, events));
     }
-    findings.addAll(problems.findings());
     return new SheetRows(grid.place(), marks, findings);
   }
 
@@ -122,7 +120,7 @@ public final class StopwatchReader {
     HeaderName way = HeaderName.of(cell.written()).get(0);
     Optional<Unit> unit = way.unitOf(List.of(Dimension.DURATION));
     CellContext context = new CellContext(unit, DecimalMark.UNKNOWN);
-    List<String> filled = SheetReader.filled(body, cell.index());
+    List<String> filled = ColumnFindings.filled(body, cell.index());
     boolean times =
         !filled.isEmpty()
             && filled.stream()
@@ -151,10 +149,11 @@ public final class StopwatchReader {
               "this row has more cells than the header, so it was set aside",
               "put a cell that holds a comma into quotation marks"));
     } else if (line.cell(run.index()).isEmpty()) {
-      problems.refused(
-          place.column(run.written()),
-          "this row has no run, so it was set aside",
-          "fill in the name of the run");
+      findings.add(
+          Finding.error(
+              place.column(run.written()),
+              "this row has no run, so it was set aside",
+              "fill in the name of the run"));
     } else {
       events.forEach(event -> readMark(line, place, event));
     }
@@ -173,10 +172,10 @@ public final class StopwatchReader {
       header.known().forEach((column, shared) -> copy(column, shared, line, place, mark));
       mark.put(StopwatchSheet.EVENT, Given.of(event.event(), event.written(), cell));
       mark.put(StopwatchSheet.TIME, new Given<>(read.value(), text, read.unit(), cell));
-      read.remark().ifPresent(remark -> problems.remark(cell, remark));
+      read.remark().ifPresent(remark -> findings.add(Finding.note(cell, remark, "")));
       marks.add(mark.build());
     } else if (reading instanceof Reading.Refused<ClockTime> no) {
-      problems.refused(cell, no.problem(), no.remedy());
+      findings.add(Finding.error(cell, no.problem(), no.remedy()));
     }
   }
 

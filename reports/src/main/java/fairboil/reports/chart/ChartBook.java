@@ -11,6 +11,7 @@ import fairboil.ingest.sheet.Key;
 import fairboil.reports.words.Captions;
 import fairboil.reports.words.Captions.Caption;
 import fairboil.reports.words.Display;
+import fairboil.reports.words.EffectWords;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -126,10 +127,10 @@ public final class ChartBook {
         effect.response().label(),
         name,
         () -> {
-          Caption caption = captions.holeEffect(effect);
+          double confidence = EffectWords.confidence(results, effect);
+          Caption caption = Captions.in(display, confidence).holeEffect(effect);
           return new Drawn(
-              new HoleEffectChart(effect, styles, display, results.confidence()).sheet(caption),
-              caption);
+              new HoleEffectChart(effect, styles, display, confidence).sheet(caption), caption);
         });
   }
 

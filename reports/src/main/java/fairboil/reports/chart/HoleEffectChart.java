@@ -43,7 +43,14 @@ final class HoleEffectChart {
     Axis y = yAxis();
     Panel panel =
         new Panel(
-            new Box(14, top, Sheet.WIDTH - 28, HEIGHT - top - 8), y.title(), "", x, y, 0, marks(y));
+            new Box(14, top, Sheet.WIDTH - 28, HEIGHT - top - 8),
+            y.title(),
+            "",
+            x,
+            y,
+            0,
+            0,
+            marks(y));
     return new Sheet(
         caption.title(), caption.subtitle(), key(), List.of(panel), Sheet.WIDTH, HEIGHT, 2);
   }

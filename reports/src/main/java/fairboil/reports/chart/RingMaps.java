@@ -29,11 +29,13 @@ import java.util.stream.Stream;
  */
 final class RingMaps {
 
-  private static final int[] TIMES = {100, 50, 20, 10, 5, 2, 1};
+  private static final int[] TIMES = {100, 50, 20, 10, 5, 3, 2, 1};
   private static final int TOP = Sheet.headerHeight(true);
   private static final int HEADING = 22;
   private static final int GAP = 20;
   private static final double MARGIN = 0.06;
+  // How far a usual deviation may be drawn, as a share of the way to the next hole.
+  private static final double REACH = 0.6;
 
   private final List<RingResult> maps;
   private final Study study;
@@ -72,12 +74,14 @@ final class RingMaps {
     return maps.get(0).surface() == Surface.WALL;
   }
 
-  /** The largest round factor with which no deviation reaches the next hole. */
+  /** The largest round factor with which most holes stay nearer to their place than to the next. */
   static int times(List<RingResult> maps) {
-    double largest = holes(maps).mapToDouble(HoleError::deviation).max().orElse(0);
+    double usual =
+        Math.sqrt(
+            holes(maps).mapToDouble(hole -> Math.pow(hole.deviation(), 2)).average().orElse(0));
     double room = maps.stream().mapToDouble(RingMaps::spacing).min().orElse(0);
     for (int factor : TIMES) {
-      if (factor * largest <= room) {
+      if (factor * usual <= REACH * room) {
         return factor;
       }
     }
@@ -191,6 +195,7 @@ final class RingMaps {
         new Axis("", layout.left(), layout.right(), Axis.Ticks.NONE),
         new Axis("", layout.bottom(), layout.top(), Axis.Ticks.NONE),
         0,
+        0,
         marks(map));
   }
 
@@ -204,13 +209,24 @@ final class RingMaps {
       meant.add(isWall() ? new Spot(hole.intendedAlong(), 0) : onBase(hole, 0));
       found.add(isWall() ? onWall(hole, up) : onBase(hole, times));
     }
-    for (int i = 0; i < meant.size(); i++) {
-      marks.add(new Mark.Line(Points.of(meant.get(i), found.get(i)), style.hue(), Dash.SOLID, 1.5));
-    }
+    marks.add(new Mark.Line(joined(meant, found), style.hue(), Dash.SOLID, 1.5));
     marks.add(new Mark.Dots(Points.of(meant), Hue.GREY, Glyph.CIRCLE, Fill.HOLLOW, 9));
     marks.add(new Mark.Dots(Points.of(found), style.hue(), style.glyph(), style.fill(), 9));
-    worst(map).ifPresent(index -> marks.add(name(map.holes().get(index), found.get(index))));
+    if (map.holes().size() > 1) {
+      worst(map).ifPresent(index -> marks.add(name(map.holes().get(index), found.get(index))));
+    }
     return marks;
+  }
+
+  /** A line from each place to the place of the same number, with a break after it. */
+  private static Points joined(List<Spot> from, List<Spot> to) {
+    List<Spot> joined = new ArrayList<>();
+    for (int i = 0; i < from.size(); i++) {
+      joined.add(from.get(i));
+      joined.add(to.get(i));
+      joined.add(new Spot(to.get(i).x(), Double.NaN));
+    }
+    return Points.of(joined);
   }
 
   private static Optional<Integer> worst(RingResult map) {

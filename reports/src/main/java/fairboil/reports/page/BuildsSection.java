@@ -28,7 +28,13 @@ final class BuildsSection {
         StudyCharts.all(from, Picture.Kind.BUILDS).stream()
             .filter(figure -> !figure.id().equals(shown))
             .toList();
-    return new BuildsView(figures, table(from));
+    return new BuildsView(
+        figures,
+        table(from),
+        ComparisonViews.sentences(from),
+        ComparisonViews.differences(from),
+        ComparisonViews.pairs(from),
+        ComparisonViews.scatter(from));
   }
 
   private static TableView table(Materials from) {

@@ -1,73 +1,128 @@
 package fairboil.reports.page;
 
+import fairboil.analysis.compare.Comparison;
+import fairboil.analysis.compare.Fairness;
+import fairboil.analysis.compare.Fairness.Condition;
+import fairboil.analysis.compare.Fairness.Group;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.sheet.Column;
+import fairboil.ingest.sheet.RunsSheet;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FairnessView;
 import fairboil.reports.page.view.TableView;
+import fairboil.reports.words.FairnessWords;
 import fairboil.reports.words.Plural;
 import fairboil.reports.words.RunWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
-/** Whether like was compared with like: the conditions of each design, or else of each build. */
+/** Whether like was compared with like: the conditions of each thing compared. */
 final class FairnessSection {
 
   /** With more groups than this, groups stand in rows and conditions in columns. */
   private static final int MOST_COLUMNS = 6;
 
-  private FairnessSection() {}
+  /** What a fair comparison keeps alike, and so a sheet should tell. */
+  private static final List<Column<?>> WANTED =
+      List.of(
+          RunsSheet.AMBIENT,
+          RunsSheet.WIND,
+          RunsSheet.SCREEN,
+          RunsSheet.WATER,
+          RunsSheet.POT,
+          RunsSheet.LID,
+          RunsSheet.FUEL,
+          RunsSheet.FUEL_BATCH,
+          RunsSheet.MOISTURE_WET_BASIS,
+          RunsSheet.FEED,
+          RunsSheet.TESTER,
+          RunsSheet.SITE,
+          RunsSheet.DATE,
+          RunsSheet.STOVE_START,
+          RunsSheet.BURN_NUMBER);
+
+  private final Fairness fairness;
+  private final FairnessWords words;
+
+  private FairnessSection(Materials from) {
+    this.fairness = from.results().fairness();
+    this.words = FairnessWords.of(from.results());
+  }
 
   static FairnessView of(Materials from) {
-    Groups groups = Groups.of(from.results());
-    List<Condition> recorded = new ArrayList<>();
-    List<String> missing = new ArrayList<>();
-    for (Condition condition : Conditions.all(from.display())) {
-      if (groups.all().stream().anyMatch(condition::isRecorded)) {
-        recorded.add(condition);
-      } else if (!groups.all().isEmpty()) {
-        missing.add(condition.label());
-      }
-    }
-    return new FairnessView(
-        table(groups, recorded), remarks(groups, recorded, missing), leftOut(from));
+    FairnessSection section = new FairnessSection(from);
+    return new FairnessView(section.tables(), section.remarks(), leftOut(from));
   }
 
-  private static TableView table(Groups groups, List<Condition> conditions) {
+  private List<TableView> tables() {
+    List<TableView> tables = new ArrayList<>();
+    levels().forEach((level, groups) -> tables.add(table(level, groups, tables.size() + 1)));
+    return tables;
+  }
+
+  /** The levels of which there are several things; builds only where there are no others. */
+  private Map<String, List<Group>> levels() {
+    Map<String, List<Group>> levels = new LinkedHashMap<>();
+    for (Group group : fairness.groups()) {
+      levels.computeIfAbsent(group.level(), unseen -> new ArrayList<>()).add(group);
+    }
+    levels.values().removeIf(groups -> groups.size() < 2);
+    if (levels.size() > 1) {
+      levels.remove(Comparison.BUILD);
+    }
+    return levels;
+  }
+
+  private TableView table(String level, List<Group> groups, int number) {
     Map<String, List<String>> rows = new LinkedHashMap<>();
-    List<List<RunResult>> members = List.copyOf(groups.runs().values());
-    rows.put("runs that count", members.stream().map(runs -> "" + runs.size()).toList());
-    rows.put("boiled", members.stream().map(FairnessSection::boiled).toList());
-    for (Condition condition : conditions) {
-      rows.put(condition.label(), members.stream().map(condition::over).toList());
-    }
-    String caption = "The runs that count, " + groups.kind() + " by " + groups.kind();
-    List<String> names = List.copyOf(groups.runs().keySet());
+    rows.put("runs that count", each(groups, group -> "" + group.runs()));
+    rows.put("boiled", each(groups, group -> group.boiled() + " of " + group.runs()));
+    groups.stream()
+        .flatMap(group -> group.conditions().stream())
+        .map(Condition::column)
+        .distinct()
+        .forEach(
+            column ->
+                rows.put(
+                    FairnessWords.label(column), each(groups, group -> condition(group, column))));
+    String caption = "The runs that count, " + level + " by " + level;
+    String id = "conditions-" + number;
+    List<String> names = each(groups, Group::name);
     return names.size() <= MOST_COLUMNS
-        ? table(caption, "condition", names, rows)
-        : table(caption, groups.kind(), List.copyOf(rows.keySet()), turned(names, rows));
+        ? table(id, caption, "condition", names, rows)
+        : table(id, caption, level, List.copyOf(rows.keySet()), turned(names, rows));
   }
 
-  private static String boiled(List<RunResult> runs) {
-    return runs.stream().filter(RunResult::boiled).count() + " of " + runs.size();
+  private static List<String> each(List<Group> groups, Function<Group, String> get) {
+    return groups.stream().map(get).toList();
+  }
+
+  private String condition(Group group, String column) {
+    return group.conditions().stream()
+        .filter(condition -> condition.column().equals(column))
+        .findFirst()
+        .map(condition -> words.values(condition, group.runs()))
+        .orElse("");
   }
 
   private static TableView table(
-      String caption, String corner, List<String> columns, Map<String, List<String>> rows) {
-    List<ColumnView> heads = new ArrayList<>();
-    heads.add(ColumnView.words(corner));
-    columns.forEach(column -> heads.add(ColumnView.words(column)));
+      String id,
+      String caption,
+      String corner,
+      List<String> columns,
+      Map<String, List<String>> rows) {
+    List<ColumnView> heads =
+        Stream.concat(Stream.of(corner), columns.stream()).map(ColumnView::words).toList();
     List<List<CellView>> body = new ArrayList<>();
     rows.forEach(
-        (name, cells) -> {
-          List<CellView> row = new ArrayList<>();
-          row.add(CellView.of(name));
-          cells.forEach(cell -> row.add(CellView.of(cell)));
-          body.add(row);
-        });
-    return TableView.grid("conditions", caption, heads, body);
+        (name, cells) ->
+            body.add(Stream.concat(Stream.of(name), cells.stream()).map(CellView::of).toList()));
+    return TableView.grid(id, caption, heads, body);
   }
 
   private static Map<String, List<String>> turned(
@@ -80,23 +135,35 @@ final class FairnessSection {
     return turned;
   }
 
-  private static List<String> remarks(
-      Groups groups, List<Condition> recorded, List<String> missing) {
+  private List<String> remarks() {
     List<String> remarks = new ArrayList<>();
-    if (groups.runs().size() > 1 && groups.runs().size() <= MOST_COLUMNS) {
-      recorded.forEach(condition -> condition.apart(groups).ifPresent(remarks::add));
-      if (remarks.isEmpty()) {
-        remarks.add(
-            "Nothing recorded sets the "
-                + groups.kind()
-                + "s wholly apart: in every condition above their runs overlap.");
-      }
+    fairness.inseparable().forEach(pair -> remarks.add(words.sentence(pair)));
+    if (remarks.isEmpty() && !levels().isEmpty()) {
+      remarks.add(
+          "Nothing recorded sets them wholly apart: in every condition above their runs overlap.");
     }
+    List<String> missing = missing();
     if (!missing.isEmpty()) {
       remarks.add(
           "Not recorded in any run, and so not to be compared: " + Plural.list(missing) + ".");
     }
     return remarks;
+  }
+
+  private List<String> missing() {
+    if (fairness.groups().isEmpty()) {
+      return List.of();
+    }
+    List<String> recorded =
+        fairness.groups().stream()
+            .flatMap(group -> group.conditions().stream())
+            .map(Condition::column)
+            .toList();
+    return WANTED.stream()
+        .map(Column::name)
+        .filter(column -> !recorded.contains(column))
+        .map(FairnessWords::label)
+        .toList();
   }
 
   private static TableView leftOut(Materials from) {

@@ -9,7 +9,6 @@ import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FactView;
 import fairboil.reports.words.Display;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Figures as cells of tables and as facts. */
@@ -69,9 +68,13 @@ final class FigureCells {
     return CellView.number(whole(count), (double) count);
   }
 
-  /** A whole number with commas between thousands. */
+  /** A whole number of at least 0 with commas between thousands. */
   static String whole(long count) {
-    return String.format(Locale.ROOT, "%,d", count);
+    StringBuilder text = new StringBuilder(Long.toString(count));
+    for (int comma = text.length() - 3; comma > 0; comma -= 3) {
+      text.insert(comma, ',');
+    }
+    return text.toString();
   }
 
   /** A known figure as a fact, with its interval. */
@@ -80,14 +83,15 @@ final class FigureCells {
         display.value(measured.value(), measured.standardUncertainty(), measured.dimension());
     String note =
         measured.standardUncertainty() > 0
-            ? display.range(measured.interval(confidence), measured.dimension())
+            ? display.range(
+                measured.interval(confidence), measured.standardUncertainty(), measured.dimension())
             : "";
     return new FactView(name, value, note);
   }
 
   /** A quarter of the width of an interval: about its standard uncertainty. */
   static double coarseness(Optional<Interval> interval) {
-    return interval.map(known -> known.width() / 4).orElse(0.0);
+    return interval.map(Display::uncertainty).orElse(0.0);
   }
 
   private String plain(double held, double uncertainty, Dimension dimension) {

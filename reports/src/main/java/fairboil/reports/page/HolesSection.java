@@ -13,6 +13,7 @@ import fairboil.reports.page.view.EffectView;
 import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.HolesView;
 import fairboil.reports.page.view.TableView;
+import fairboil.reports.words.CheckWords;
 import fairboil.reports.words.EffectWords;
 import fairboil.reports.words.Plural;
 import fairboil.reports.words.Slopes;
@@ -48,8 +49,19 @@ final class HolesSection {
         Plural.sentence(effect.response().label()) + ", " + effect.ring() + " ring",
         words.sentence(effect),
         words.naive(effect).orElse(""),
+        checks(from, effect),
         figure,
         shownAbove ? Charts.id(picture.get()) : "");
+  }
+
+  private static List<String> checks(Materials from, HoleEffect effect) {
+    CheckWords words = CheckWords.of(from.results());
+    return from.results().effectChecks().stream()
+        .filter(checks -> checks.response() == effect.response())
+        .filter(checks -> checks.ring().equals(effect.ring()))
+        .findFirst()
+        .map(words::sentences)
+        .orElse(List.of());
   }
 
   private static TableView models(Materials from) {

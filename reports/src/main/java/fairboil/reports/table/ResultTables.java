@@ -20,8 +20,9 @@ public final class ResultTables {
         HoleTables.HOLES.of(HoleTables.holes(results.rings())),
         HoleTables.HOLE_ERROR.of(results.rings()),
         EffectTable.SCHEMA.of(EffectTable.terms(results.holeEffects())),
-        UnfilledTables.COMPARISONS.of(List.of()),
-        UnfilledTables.REPEATABILITY.of(List.of()),
+        ComparisonTable.SCHEMA.of(
+            ComparisonTable.pairs(results.comparisons(), results.rankComparisons())),
+        RepeatabilityTable.SCHEMA.of(results.repeatability()),
         ClaimTable.SCHEMA.of(claims(results)),
         FindingTable.SCHEMA.of(results.findings()));
   }

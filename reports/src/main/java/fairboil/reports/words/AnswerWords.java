@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The question of a study, and its answer in three plain sentences. */
 public final class AnswerWords {
@@ -59,16 +60,20 @@ public final class AnswerWords {
     return List.copyOf(sentences);
   }
 
-  /** The effect on another response of the same ring, if both can be told. */
+  /** The effect on another response of the same ring: one of another kind if there is one. */
   private Optional<HoleEffect> other(HoleEffect first) {
     return results.holeEffects().stream()
         .filter(effect -> effect.ring().equals(first.ring()))
         .filter(effect -> effect.response() != first.response())
         .filter(effect -> effect.headline().isPresent() || first.headline().isPresent())
-        .findFirst();
+        .min(Comparator.comparingInt(effect -> likeness(effect, first)));
   }
 
-  private java.util.stream.Stream<String> spreads() {
+  private static int likeness(HoleEffect effect, HoleEffect other) {
+    return effect.response().dimension() == other.response().dimension() ? 1 : 0;
+  }
+
+  private Stream<String> spreads() {
     return List.of(
             Measure.NORMALISED_BOIL_TIME, Measure.NORMALISED_PEAK, Measure.BOIL_TIME, Measure.PEAK)
         .stream()
@@ -96,7 +101,7 @@ public final class AnswerWords {
 
   private String mean(BuildResult build, Measure measure) {
     Summary summary = build.summaries().get(measure);
-    double coarseness = summary.interval().map(interval -> interval.width() / 4).orElse(0.0);
+    double coarseness = summary.interval().map(Display::uncertainty).orElse(0.0);
     return display.value(summary.mean(), coarseness, measure.dimension())
         + " ("
         + Names.inSentence(build.build().key().name())

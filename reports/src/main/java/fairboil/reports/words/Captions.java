@@ -5,7 +5,6 @@ import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.EffectRow.Model;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.figure.Figure;
-import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.Summary;
@@ -66,13 +65,13 @@ public final class Captions {
                 + Display.percent(confidence)
                 + " interval of the line.";
     return new Caption(
-        capitalised(response) + " against hole error, ring " + effect.ring(),
+        capitalised(response) + " against hole error, ring " + Names.inSentence(effect.ring()),
         counts + ": " + answer,
         capitalised(counts) + ". " + sentence(answer) + marks,
         "Chart of "
             + response
             + " against the RMS hole error of ring "
-            + effect.ring()
+            + Names.inSentence(effect.ring())
             + ": "
             + counts
             + ". "
@@ -92,22 +91,21 @@ public final class Captions {
     Dimension dimension = effect.response().dimension().perLength();
     String allowing = row.model() == Model.AMBIENT_ADJUSTED ? ", air temperature allowed for" : "";
     return switch (effect.verdict()) {
-      case FALLS ->
-          "falls by "
-              + value(-row.estimate(), row.standardError(), dimension)
-              + interval(new Interval(-row.interval().high(), -row.interval().low()), dimension)
-              + allowing;
-      case RISES ->
-          "rises by "
-              + value(row.estimate(), row.standardError(), dimension)
-              + interval(row.interval(), dimension)
-              + allowing;
-      default ->
-          "not settled whether it rises or falls: "
-              + value(row.estimate(), row.standardError(), dimension)
-              + interval(row.interval(), dimension)
-              + allowing;
+      case FALLS -> "falls by " + slope(Slopes.turned(row), dimension) + allowing;
+      case RISES -> "rises by " + slope(row, dimension) + allowing;
+      default -> "not settled whether it rises or falls: " + slope(row, dimension) + allowing;
     };
+  }
+
+  private String slope(EffectRow row, Dimension dimension) {
+    return Slopes.number(display, row, dimension)
+        + " "
+        + display.symbol(dimension)
+        + " ("
+        + Display.percent(confidence)
+        + " interval "
+        + Slopes.range(display, row, dimension)
+        + ")";
   }
 
   private String noLine(HoleEffect effect) {
@@ -136,7 +134,7 @@ public final class Captions {
   }
 
   private String point(HoleEffect effect, BuildPoint point) {
-    return point.build()
+    return Names.inSentence(point.build().name())
         + ", "
         + display.value(point.mean(), 1, effect.response().dimension())
         + " at "
@@ -172,11 +170,11 @@ public final class Captions {
     Key high = builds.stream().max(Comparator.comparingDouble(value)).orElseThrow();
     double size = dimension == Dimension.LENGTH ? 0 : 1;
     return " Lowest: "
-        + low
+        + Names.inSentence(low.name())
         + ", "
         + display.value(value.applyAsDouble(low), size, dimension)
         + "; highest: "
-        + high
+        + Names.inSentence(high.name())
         + ", "
         + display.value(value.applyAsDouble(high), size, dimension)
         + ".";
@@ -184,7 +182,8 @@ public final class Captions {
 
   private String list(Measure measure, List<BuildResult> builds) {
     return builds.stream()
-            .map(build -> build.build().key() + ": " + mean(measure, build))
+            .map(
+                build -> Names.inSentence(build.build().key().name()) + ": " + mean(measure, build))
             .collect(Collectors.joining("; "))
         + ".";
   }
@@ -223,10 +222,10 @@ public final class Captions {
             .replace("highest:", "largest:");
     String view = first.surface() == Surface.WALL ? "the wall unrolled" : "the base in plan";
     return new Caption(
-        "Where the holes are, ring " + first.ring(),
+        "Where the holes are, ring " + Names.inSentence(first.ring()),
         view + "; " + scale,
         "Ring "
-            + first.ring()
+            + Names.inSentence(first.ring())
             + " of "
             + plural(maps.size(), "build")
             + ", "
@@ -236,7 +235,7 @@ public final class Captions {
             + "."
             + range,
         "Maps of ring "
-            + first.ring()
+            + Names.inSentence(first.ring())
             + " of "
             + plural(maps.size(), "build")
             + ", one a build; "
@@ -282,8 +281,14 @@ public final class Captions {
 
   /** Of the trace of one run. */
   public Caption run(RunResult run) {
-    String of = run.build().design().map(design -> ", design " + design).orElse("");
-    String name = "Run " + run.run().key() + ", build " + run.build().key() + of;
+    String of =
+        run.build().design().map(design -> ", design " + Names.inSentence(design)).orElse("");
+    String name =
+        "Run "
+            + Names.inSentence(run.run().key().name())
+            + ", build "
+            + Names.inSentence(run.build().key().name())
+            + of;
     String facts = String.join("; ", facts(run));
     return new Caption(
         name,
@@ -294,9 +299,15 @@ public final class Captions {
 
   private List<String> facts(RunResult run) {
     List<String> facts = new ArrayList<>();
-    run.inclusion().excluded().ifPresent(reason -> facts.add("left out of the results: " + reason));
-    run.inclusion().peakExcluded().ifPresent(reason -> facts.add("peak left out: " + reason));
-    run.inclusion().boilExcluded().ifPresent(reason -> facts.add("boil left out: " + reason));
+    run.inclusion()
+        .excluded()
+        .ifPresent(reason -> facts.add("left out of the results: " + Names.inSentence(reason)));
+    run.inclusion()
+        .peakExcluded()
+        .ifPresent(reason -> facts.add("peak left out: " + Names.inSentence(reason)));
+    run.inclusion()
+        .boilExcluded()
+        .ifPresent(reason -> facts.add("boil left out: " + Names.inSentence(reason)));
     add(facts, "peak", run.flame().peak());
     if (run.boil().boilTime().isKnown()) {
       add(facts, "boil time", run.boil().boilTime());
@@ -329,15 +340,9 @@ public final class Captions {
   }
 
   private String event(TimedEvent event) {
-    return event.text() + " " + display.number(event.seconds(), 1, Dimension.DURATION);
-  }
-
-  private String value(double value, double error, Dimension dimension) {
-    return display.value(value, error, dimension);
-  }
-
-  private String interval(Interval interval, Dimension dimension) {
-    return " (" + display.interval(interval, dimension, confidence) + ")";
+    return Names.inSentence(event.text())
+        + " "
+        + display.number(event.seconds(), 1, Dimension.DURATION);
   }
 
   private static String counts(int builds, int burns) {

@@ -40,7 +40,7 @@ public final class ClaimWords {
     } else {
       claim.reason().ifPresent(reason -> sentences.add(Plural.sentence(reason) + "."));
     }
-    if (claim.runs() > 0) {
+    if (numbers.isPresent() && claim.runs() > 0) {
       sentences.add(basis(claim));
     }
     return String.join(" ", sentences);
@@ -63,17 +63,28 @@ public final class ClaimWords {
     Measure measure = claim.measure().get();
     Estimate estimate = claim.estimate().get();
     Dimension dimension = dimension(measure, row);
-    double coarseness = estimate.interval().width() / 4;
+    Interval interval = estimate.interval();
+    Interval bounds = claim.bounds().get();
+    double coarseness =
+        Coarseness.telling(
+            display,
+            dimension,
+            Display.uncertainty(interval),
+            interval,
+            bounds.low(),
+            bounds.high());
     return Optional.of(
         subject(measure, row)
             + " is "
             + display.value(estimate.value(), coarseness, dimension)
             + " ("
-            + display.interval(estimate.interval(), dimension, claim.confidence())
+            + Display.percent(claim.confidence())
+            + " interval "
+            + display.range(interval, coarseness, dimension)
             + "), and "
             + share(claim)
             + " of that interval lies "
-            + bounds(claim.bounds().get(), coarseness, dimension));
+            + bounds(bounds, coarseness, dimension));
   }
 
   private static String share(ClaimResult claim) {

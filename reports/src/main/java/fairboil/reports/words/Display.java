@@ -6,7 +6,6 @@ import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.quantity.Dimension;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /**
  * Numbers as people read them: in their units, with the digits that their uncertainty leaves.
@@ -77,7 +76,9 @@ public final class Display {
     Interval interval = measured.interval(confidence);
     return value(measured.value(), measured.standardUncertainty(), measured.dimension())
         + " ("
-        + interval(interval, measured.dimension(), confidence)
+        + percent(confidence)
+        + " interval "
+        + range(interval, measured.standardUncertainty(), measured.dimension())
         + ")";
   }
 
@@ -88,10 +89,19 @@ public final class Display {
 
   /** The ends of an interval, such as {@code 805 to 819}, without their unit. */
   public String range(Interval interval, Dimension dimension) {
-    double uncertainty = interval.width() / 4;
+    return range(interval, uncertainty(interval), dimension);
+  }
+
+  /** The same, rounded as a value of the given uncertainty would be. */
+  public String range(Interval interval, double uncertainty, Dimension dimension) {
     return number(interval.low(), uncertainty, dimension)
         + " to "
         + number(interval.high(), uncertainty, dimension);
+  }
+
+  /** About the standard uncertainty behind an interval: what its ends are to be rounded to. */
+  public static double uncertainty(Interval interval) {
+    return interval.width() / 3.9;
   }
 
   /** A level of confidence or a share, such as {@code 95 %}; at most one decimal. */
@@ -122,9 +132,12 @@ public final class Display {
   private static String clock(double seconds) {
     long whole = Math.round(Math.abs(seconds));
     String sign = seconds < 0 ? String.valueOf(MINUS) : "";
-    return whole < 3600
-        ? sign + String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60)
-        : sign
-            + String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
+    String minutes =
+        whole < 3600 ? "" + whole / 60 : whole / 3600 + ":" + twoDigits(whole / 60 % 60);
+    return sign + minutes + ":" + twoDigits(whole % 60);
+  }
+
+  private static String twoDigits(long number) {
+    return (number < 10 ? "0" : "") + number;
   }
 }

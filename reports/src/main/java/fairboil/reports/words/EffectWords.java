@@ -1,6 +1,7 @@
 package fairboil.reports.words;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.EffectRow.Model;
 import fairboil.analysis.effect.HoleEffect;
@@ -20,13 +21,13 @@ public final class EffectWords {
   private final Display display;
   private final DisplayUnits units;
   private final HoleErrorOrigin origin;
-  private final double confidence;
+  private final Results results;
 
-  private EffectWords(DisplayUnits units, HoleErrorOrigin origin, double confidence) {
+  private EffectWords(DisplayUnits units, HoleErrorOrigin origin, Results results) {
     this.display = Display.in(units);
     this.units = units;
     this.origin = origin;
-    this.confidence = confidence;
+    this.results = results;
   }
 
   /** Words for the effects of a study, in its units and as its hole errors came about. */
@@ -34,7 +35,7 @@ public final class EffectWords {
     return new EffectWords(
         results.study().settings().get(Settings.SHOW_UNITS),
         results.study().settings().get(Settings.HOLE_ERROR_WAS),
-        results.confidence());
+        results);
   }
 
   /** The effect with its interval, in a sentence; or why there is none. */
@@ -72,11 +73,11 @@ public final class EffectWords {
         .findFirst()
         .map(
             row ->
-                "Counting each burn as a stove of its own, the interval would have read "
+                "Counting each burn as a stove of its own would have read "
                     + Slopes.range(display, row, slope(effect.response()))
                     + " "
                     + display.symbol(slope(effect.response()))
-                    + ", which is no result: five burns of one stove are not five stoves.");
+                    + ", which is no result.");
   }
 
   private String size(HoleEffect effect, EffectRow row) {
@@ -87,14 +88,28 @@ public final class EffectWords {
         + " in "
         + effect.response().label()
         + " ("
-        + Display.percent(confidence)
+        + Display.percent(confidence(results, effect))
         + " interval "
         + Slopes.range(display, row, slope(effect.response()))
         + "; "
         + Plural.of(row.builds(), "build")
         + ", "
         + Plural.of(row.runs(), "burn")
+        + (row.model() == Model.AMBIENT_ADJUSTED ? "; air temperature allowed for" : "")
         + ")";
+  }
+
+  /**
+   * The confidence of the intervals of an effect: that of the study, or more where several rings
+   * are asked about and must hold together.
+   */
+  public static double confidence(Results results, HoleEffect effect) {
+    return results.effectChecks().stream()
+        .filter(checks -> checks.response() == effect.response())
+        .filter(checks -> checks.ring().equals(effect.ring()))
+        .findFirst()
+        .map(EffectChecks::confidence)
+        .orElse(results.confidence());
   }
 
   private String signed(EffectRow row, Dimension dimension) {
@@ -139,23 +154,21 @@ public final class EffectWords {
   }
 
   private static String tooFew(HoleEffect effect, int builds) {
-    String tail =
-        switch (builds) {
-          case 0 ->
-              "no build has both measured holes in the %s ring and a %s; measure the holes of"
-                  + " at least 4";
-          case 1 -> "no line can be drawn through 1 point; drill at least 3 more";
-          default ->
-              "no line through " + builds + " points can be tested; drill at least %3$d more";
-        };
-    String sentence =
-        tail.formatted(
-            Names.inSentence(effect.ring()),
-            effect.response().label(),
-            Math.max(1, BUILDS_WORTH_HAVING - builds));
-    return builds == 0
-        ? Plural.sentence(sentence) + "."
-        : Plural.of(builds, "build") + ": " + sentence + ".";
+    if (builds == 0) {
+      return "No build has both measured holes in the "
+          + Names.inSentence(effect.ring())
+          + " ring and a "
+          + effect.response().label()
+          + "; measure the holes of at least "
+          + BUILDS_WORTH_HAVING
+          + ".";
+    }
+    String line =
+        builds == 1
+            ? "no line can be drawn through 1 point"
+            : "no line through " + builds + " points can be tested";
+    int more = Math.max(1, BUILDS_WORTH_HAVING - builds);
+    return Plural.of(builds, "build") + ": " + line + "; drill at least " + more + " more.";
   }
 
   private static boolean isSlope(EffectRow row) {

@@ -9,9 +9,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
- * Findings that say the same of several places, told once.
+ * Findings that say the same of several places, told once. Those that differ only in the number
+ * that they start with, such as {@code 13 lone spikes were set aside}, are alike too.
  *
  * @param severity how much they matter
  * @param problem what is wrong, a clause
@@ -22,32 +25,57 @@ import java.util.Optional;
 public record FindingGroup(
     Severity severity, String problem, String remedy, List<Place> places, Optional<SheetRow> mend) {
 
+  private static final Pattern STARTS_WITH_COUNT =
+      Pattern.compile("([0-9]{1,9})( .+)", Pattern.DOTALL);
+
   /** Copies the places. */
   public FindingGroup {
     places = List.copyOf(places);
   }
 
+  /** What alike findings have in common. */
   private record Likeness(
-      Severity severity, String problem, String remedy, Optional<SheetRow> mend) {}
+      Severity severity, String problem, String remedy, Optional<SheetRow> mend) {
+
+    static Likeness of(Finding finding) {
+      Matcher matcher = STARTS_WITH_COUNT.matcher(finding.problem());
+      String rest = matcher.matches() ? matcher.group(2) : finding.problem();
+      return new Likeness(finding.severity(), rest, finding.remedy(), finding.mend());
+    }
+  }
 
   /** The findings, alike ones together, in the order in which the first of each kind comes. */
   public static List<FindingGroup> of(List<Finding> findings) {
-    Map<Likeness, List<Place>> groups = new LinkedHashMap<>();
+    Map<Likeness, List<Finding>> groups = new LinkedHashMap<>();
     for (Finding finding : findings) {
-      Likeness likeness =
-          new Likeness(finding.severity(), finding.problem(), finding.remedy(), finding.mend());
-      groups.computeIfAbsent(likeness, unseen -> new ArrayList<>()).add(finding.place());
+      groups.computeIfAbsent(Likeness.of(finding), unseen -> new ArrayList<>()).add(finding);
     }
-    return groups.entrySet().stream()
-        .map(
-            entry ->
-                new FindingGroup(
-                    entry.getKey().severity(),
-                    entry.getKey().problem(),
-                    entry.getKey().remedy(),
-                    entry.getValue(),
-                    entry.getKey().mend()))
-        .toList();
+    return groups.values().stream().map(FindingGroup::together).toList();
+  }
+
+  private static FindingGroup together(List<Finding> alike) {
+    Finding first = alike.get(0);
+    return new FindingGroup(
+        first.severity(),
+        problem(alike),
+        first.remedy(),
+        alike.stream().map(Finding::place).toList(),
+        first.mend());
+  }
+
+  private static String problem(List<Finding> alike) {
+    String first = alike.get(0).problem();
+    if (alike.stream().allMatch(finding -> finding.problem().equals(first))) {
+      return first;
+    }
+    Likeness likeness = Likeness.of(alike.get(0));
+    int[] counts = alike.stream().mapToInt(FindingGroup::count).sorted().toArray();
+    return counts[0] + " to " + counts[counts.length - 1] + likeness.problem();
+  }
+
+  private static int count(Finding finding) {
+    Matcher matcher = STARTS_WITH_COUNT.matcher(finding.problem());
+    return matcher.matches() ? Integer.parseInt(matcher.group(1)) : 0;
   }
 
   /** How many findings of each severity there are, such as {@code 1 error and 3 notes}. */

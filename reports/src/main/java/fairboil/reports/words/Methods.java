@@ -95,7 +95,9 @@ public final class Methods {
               "Hole error belongs to a build, so that the build is the unit: five burns of one"
                   + " stove are not five stoves. A weighted line is fitted through the means of"
                   + " builds; its interval has as many degrees of freedom as there are builds,"
-                  + " less the terms of the line.",
+                  + " less the terms of the line. Where the burns of each build show that the response"
+                  + " does not follow the air as its normalising assumes, air temperature is allowed"
+                  + " for as they show it, and the sentence says so.",
               "weight = 1 / (s² between builds + s² between runs / n)",
               "Variance between builds by Mandel and Paule (1970)."),
           method(

@@ -1,6 +1,7 @@
 package fairboil.reports.words;
 
 import fairboil.analysis.effect.EffectRow;
+import fairboil.analysis.figure.Interval;
 import fairboil.ingest.quantity.Dimension;
 
 /**
@@ -16,17 +17,31 @@ public final class Slopes {
 
   /** The slope without its unit, such as {@code −9.6}. */
   public static String number(Display display, EffectRow row, Dimension dimension) {
-    return display.number(row.estimate(), coarseness(row), dimension);
+    return display.number(row.estimate(), coarseness(display, row, dimension), dimension);
   }
 
   /** The ends of its interval without their unit, such as {@code −15.9 to −3.3}. */
   public static String range(Display display, EffectRow row, Dimension dimension) {
-    return display.number(row.interval().low(), coarseness(row), dimension)
-        + " to "
-        + display.number(row.interval().high(), coarseness(row), dimension);
+    return display.range(row.interval(), coarseness(display, row, dimension), dimension);
   }
 
-  private static double coarseness(EffectRow row) {
-    return row.interval().width() * PART_OF_WIDTH;
+  /** The same slope in the other direction: a fall told as a size. */
+  static EffectRow turned(EffectRow row) {
+    Interval interval = row.interval();
+    return new EffectRow(
+        row.model(),
+        row.term(),
+        -row.estimate(),
+        row.standardError(),
+        row.degreesOfFreedom(),
+        new Interval(-interval.high(), -interval.low()),
+        row.pValue(),
+        row.runs(),
+        row.builds());
+  }
+
+  private static double coarseness(Display display, EffectRow row, Dimension dimension) {
+    double wished = row.interval().width() * PART_OF_WIDTH;
+    return Coarseness.telling(display, dimension, wished, row.interval(), 0);
   }
 }

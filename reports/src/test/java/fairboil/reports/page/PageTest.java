@@ -239,7 +239,7 @@ class PageTest {
     StringWriter own = new StringWriter();
     Optional<Picture> trace =
         Optional.of(SamplePages.picture(Picture.Kind.RUN, "B1-1", "run-b1-1"));
-    new Page().writeRun(model, many.runs().get(0), trace, own);
+    Page.of(model).writeRun(many.runs().get(0), trace, own);
     Html run = new Html(own.toString());
     assertThat(run.inside("h1")).contains("B1-1");
     assertThat(run.values("href")).contains("../index.html#runs");
@@ -274,7 +274,7 @@ class PageTest {
           public void close() {}
         };
     assertThatIOException()
-        .isThrownBy(() -> new Page().write(SamplePages.bare(SAMPLE), full))
+        .isThrownBy(() -> Page.of(SamplePages.bare(SAMPLE)).write(full))
         .withMessageContaining("no space left");
   }
 }

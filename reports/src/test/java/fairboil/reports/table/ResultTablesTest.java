@@ -157,6 +157,21 @@ class ResultTablesTest {
   }
 
   @Test
+  void comparisonsAndScatterAreAsWorkedOut() {
+    List<Map<String, String>> pairs = rows(results, "comparisons.csv");
+    assertThat(pairs)
+        .hasSize(results.comparisons().size() + results.rankComparisons().size())
+        .isNotEmpty();
+    assertThat(number(pairs.get(0), "difference"))
+        .isEqualTo(results.comparisons().get(0).difference());
+    assertThat(pairs.get(0).get("verdict"))
+        .isEqualTo(results.comparisons().get(0).verdict().label());
+    List<Map<String, String>> scatter = rows(results, "repeatability.csv");
+    assertThat(scatter).hasSameSizeAs(results.repeatability()).isNotEmpty();
+    assertThat(number(scatter.get(0), "sd")).isEqualTo(results.repeatability().get(0).sd());
+  }
+
+  @Test
   void wordingOfClaimsIsThatOfThePage() {
     assertThat(rows(results, "claims.csv").get(0).get("wording"))
         .startsWith(

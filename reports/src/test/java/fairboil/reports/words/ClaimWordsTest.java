@@ -59,6 +59,25 @@ class ClaimWordsTest {
         .contains("only part of that interval lies at or above 8:20 min");
   }
 
+  /** Rounded to whole degrees, 730.2 and 730 would read alike. */
+  @Test
+  void theVerdictCanBeReadOffThePrintedInterval() {
+    ClaimResult claim =
+        new ClaimResult(
+            new Claim(new Key("s", "C"), row().build()),
+            Optional.of(Measure.PEAK),
+            Verdict.NOT_SETTLED,
+            Optional.empty(),
+            Optional.of(new Estimate(697.6, new Interval(665, 730.2))),
+            Optional.of(new Interval(730, INFINITY)),
+            0.95,
+            12,
+            3);
+    assertThat(wording(claim))
+        .contains("697.6 °C (95 % interval 665.0 to 730.2)")
+        .contains("at or above 730.0 °C");
+  }
+
   /** A difference of 20 K is 36 °F, not 68 °F (NIST SP 811, B.8). */
   @Test
   void differencesAreDifferences() {

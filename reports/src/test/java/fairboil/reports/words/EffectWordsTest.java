@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fairboil.analysis.Results;
 import fairboil.analysis.effect.BuildPoint;
+import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.EffectRow.Model;
 import fairboil.analysis.effect.HoleEffect;
@@ -57,6 +58,45 @@ class EffectWordsTest {
     EffectWords assigned = words(DisplayUnits.METRIC, HoleErrorOrigin.ASSIGNED);
     assertThat(assigned.answer(falling())).contains("worse holes make for a lower normalised peak");
     assertThat(assigned.origin()).contains("random order").doesNotContain("association");
+  }
+
+  @Test
+  void whatWasAllowedForIsSaid() {
+    EffectRow row = row(Model.AMBIENT_ADJUSTED, 8, -9_600, -15_900, -3_300);
+    HoleEffect adjusted =
+        new HoleEffect(
+            Measure.NORMALISED_PEAK,
+            "upper",
+            points(8),
+            List.of(row),
+            Optional.of(row),
+            EffectVerdict.FALLS,
+            List.of());
+    assertThat(metric.sentence(adjusted))
+        .endsWith("8 builds, 32 burns; air temperature allowed for).");
+  }
+
+  /** Intervals of several rings must hold together, so each is wider than that of the study. */
+  @Test
+  void theConfidenceIsThatOfTheEffect() {
+    Results sample = SampleResults.twoBuilds();
+    EffectChecks checks =
+        new EffectChecks(
+            Measure.NORMALISED_PEAK,
+            "upper",
+            0.983,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            EffectChecks.Exactness.EXACT,
+            List.of(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Optional.empty());
+    EffectWords words = EffectWords.of(Altered.effectChecks(sample, List.of(checks)));
+    assertThat(plain(words.sentence(falling()))).contains("(98.3 % interval −15.9 to −3.3;");
   }
 
   @Test

@@ -81,6 +81,22 @@ class WordsTest {
   }
 
   @Test
+  void findingsThatDifferOnlyInTheirCountAreAlike() {
+    List<Finding> findings =
+        Stream.of("13 lone spikes were set aside", "5 lone spikes were set aside")
+            .map(problem -> Finding.note(Place.of("log.csv"), problem, ""))
+            .toList();
+    assertThat(FindingGroup.of(findings))
+        .singleElement()
+        .satisfies(it -> assertThat(it.problem()).isEqualTo("5 to 13 lone spikes were set aside"));
+    List<Finding> runs =
+        Stream.of("run 13 has no log", "run 5 has no log")
+            .map(problem -> Finding.note(Place.of("runs.csv"), problem, ""))
+            .toList();
+    assertThat(FindingGroup.of(runs)).hasSize(2);
+  }
+
+  @Test
   void reasonsForLeavingOutAreAsTheSheetGivesThem() {
     Inclusion peak =
         new Inclusion(Optional.empty(), Optional.of("probe slipped"), Optional.empty());

@@ -1,6 +1,7 @@
 package fairboil.ingest.grid.csv;
 
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.GridRow;
 import fairboil.ingest.grid.SourceText;
@@ -17,6 +18,12 @@ import java.util.regex.Pattern;
 /** Reads a sheet saved as CSV. */
 public final class CsvGrid {
 
+  /** The most rows of a sheet. */
+  public static final int MAX_ROWS = 100_000;
+
+  /** The most cells of a sheet up to the last that is filled in each row. */
+  public static final int MAX_CELLS = 500_000;
+
   /** A line that a spreadsheet writes to say what parts the cells. */
   private static final Pattern DECLARED = Pattern.compile("\"?sep=([,;\\t])\"?[,;\\t]*");
 
@@ -26,14 +33,17 @@ public final class CsvGrid {
   private static final Pattern DECIMAL_COMMA =
       Pattern.compile("(?<![\\d.,])(?:\\d+,(?:\\d{1,2}|\\d{4,})|0,\\d+)(?![\\d.,])");
 
+  private final Place place;
   private final TextLines lines;
   private final List<GridRow> rows = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
+  private long cells;
   private int blanks;
   private int comments;
 
-  private CsvGrid(TextLines lines) {
-    this.lines = lines;
+  private CsvGrid(SourceText text) {
+    this.place = text.place();
+    this.lines = TextLines.of(text);
   }
 
   /**
@@ -43,7 +53,7 @@ public final class CsvGrid {
    * @throws IOException if the disk fails
    */
   public static Grid read(SourceText text) throws IOException {
-    CsvGrid reader = new CsvGrid(TextLines.of(text));
+    CsvGrid reader = new CsvGrid(text);
     DecimalMark mark = reader.readAll();
     List<Finding> findings = new ArrayList<>(text.notes());
     findings.addAll(reader.findings);
@@ -84,14 +94,25 @@ public final class CsvGrid {
     return mark(csv.delimiter());
   }
 
-  private void take(CsvRows csv) {
+  private void take(CsvRows csv) throws UnreadableException {
     if (csv.isComment()) {
       comments++;
     } else if (csv.isBlank()) {
       blanks++;
     } else {
-      rows.add(new GridRow(csv.line(), csv.cells()));
+      add(new GridRow(csv.line(), csv.cells()));
     }
+  }
+
+  private void add(GridRow row) throws UnreadableException {
+    cells += row.width();
+    if (rows.size() == MAX_ROWS || cells > MAX_CELLS) {
+      throw new UnreadableException(
+          Place.of(place.file(), row.line()),
+          "reading ended here: a sheet may have 100,000 rows and 500,000 filled cells at most",
+          "leave out what does not belong to the study");
+    }
+    rows.add(row);
   }
 
   private DecimalMark mark(Delimiter delimiter) {

@@ -2,14 +2,15 @@ package fairboil.reports.chart.xchart;
 
 import fairboil.reports.chart.Axis;
 import fairboil.reports.chart.Axis.Ticks;
-import fairboil.reports.chart.Dash;
 import fairboil.reports.chart.Mark;
 import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.chart.Panel;
 import fairboil.reports.chart.Points;
 import fairboil.reports.chart.Spot;
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import org.knowm.xchart.XYChart;
@@ -24,13 +25,13 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 final class PanelChart {
 
   private static final int FIGURES_WIDTH = 50;
-  private static final Color NONE = new Color(0, 0, 0, 0);
 
   private final Panel panel;
   private final XYChart chart;
   private int series;
 
-  PanelChart(Panel panel, Lettering lettering) {
+  /** The panel's axes, and those of its marks. */
+  PanelChart(Panel panel, List<Mark> marks, Lettering lettering) {
     this.panel = panel;
     this.chart =
         new XYChartBuilder()
@@ -40,7 +41,7 @@ final class PanelChart {
             .build();
     style(chart.getStyler(), lettering);
     addCorners();
-    panel.marks().forEach(this::add);
+    marks.forEach(this::add);
   }
 
   /** Paints the panel with its upper left corner at the origin. */
@@ -48,14 +49,17 @@ final class PanelChart {
     chart.paint(g, panel.box().width(), panel.box().height());
   }
 
-  /** Where a place of the panel was painted; only after {@link #paint}. */
-  double x(double value) {
-    return chart.getScreenXFromChart(value);
-  }
-
-  /** Where a place of the panel was painted; only after {@link #paint}. */
-  double y(double value) {
-    return chart.getScreenYFromChart(value);
+  /** Where the axes were painted; only after {@link #paint}. */
+  Frame frame() {
+    Axis x = panel.x();
+    Axis y = panel.y();
+    return new Frame(
+        x,
+        y,
+        chart.getScreenXFromChart(x.from()),
+        chart.getScreenXFromChart(x.to()),
+        chart.getScreenYFromChart(y.to()),
+        chart.getScreenYFromChart(y.from()));
   }
 
   private void style(XYStyler styler, Lettering lettering) {
@@ -66,7 +70,7 @@ final class PanelChart {
     styler.setPlotBorderVisible(false);
     styler.setChartTitleVisible(false);
     styler.setLegendVisible(false);
-    styler.setChartPadding(0);
+    styler.setChartPadding(panel.edge());
     styler.setPlotMargin(0);
     styler.setPlotContentSize(1);
     styler.setChartFontColor(Ink.TEXT);
@@ -109,27 +113,22 @@ final class PanelChart {
 
   /** A chart without a series would have no axes. */
   private void addCorners() {
-    addLine(
-            Points.of(
-                new Spot(panel.x().from(), panel.y().from()),
-                new Spot(panel.x().to(), panel.y().to())),
-            NONE,
-            Dash.SOLID,
-            0)
-        .setLineStyle(SeriesLines.NONE);
+    Spot from = new Spot(panel.x().from(), panel.y().from());
+    Spot to = new Spot(panel.x().to(), panel.y().to());
+    addLine(Points.of(from, to), Ink.PAPER, SeriesLines.NONE);
   }
 
   private void add(Mark mark) {
     if (mark instanceof Mark.Band band) {
       addBand(band);
     } else if (mark instanceof Mark.Line line && !line.points().isBlank()) {
-      addLine(line.points(), Ink.color(line.hue()), line.dash(), line.width());
+      addLine(line.points(), Ink.color(line.hue()), Ink.stroke(line.dash(), line.width()));
     } else if (mark instanceof Mark.Dots dots && !dots.points().isBlank()) {
       addDots(dots);
     } else if (mark instanceof Mark.Moment moment) {
       Points upright =
           Points.of(new Spot(moment.x(), panel.y().from()), new Spot(moment.x(), panel.y().to()));
-      addLine(upright, Ink.MOMENT, Dash.SOLID, 1);
+      addLine(upright, Ink.MOMENT, Ink.HAIR);
     }
   }
 
@@ -143,23 +142,18 @@ final class PanelChart {
     }
   }
 
-  private XYSeries addLine(Points points, Color color, Dash dash, double width) {
+  private void addLine(Points points, Color color, BasicStroke stroke) {
     XYSeries line = series(points);
     line.setXYSeriesRenderStyle(XYSeriesRenderStyle.Line);
     line.setLineColor(color);
-    line.setLineStyle(Ink.stroke(dash, width));
+    line.setLineStyle(stroke);
     line.setMarker(SeriesMarkers.NONE);
-    // XChart strokes each piece by itself, which would begin every dash anew; a smooth line is one.
-    line.setSmooth(dash != Dash.SOLID);
-    return line;
   }
 
   private void addDots(Mark.Dots dots) {
-    Color color = Ink.color(dots.hue());
     XYSeries points = series(dots.points());
     points.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
-    points.setMarkerColor(color);
-    points.setMarker(new GlyphMarker(dots.glyph(), dots.fill(), color, dots.size()));
+    points.setMarker(GlyphMarker.of(dots));
   }
 
   private XYSeries series(Points points) {

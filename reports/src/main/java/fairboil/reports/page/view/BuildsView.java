@@ -7,5 +7,15 @@ import java.util.List;
  *
  * @param figures their charts
  * @param table their means
+ * @param comparisons how designs and conditions compare, sentences
+ * @param differences differences between designs and conditions
+ * @param pairs differences between builds
+ * @param scatter how far runs and builds scatter
  */
-public record BuildsView(List<FigureView> figures, TableView table) {}
+public record BuildsView(
+    List<FigureView> figures,
+    TableView table,
+    List<String> comparisons,
+    TableView differences,
+    TableView pairs,
+    TableView scatter) {}

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * Whether like was compared with like.
  *
- * @param conditions the conditions of each thing compared
+ * @param conditions the conditions of each thing compared, one table a kind of thing
  * @param remarks what cannot be told apart, sentences
  * @param leftOut the runs left out, and why; without rows if there are none
  */
-public record FairnessView(TableView conditions, List<String> remarks, TableView leftOut) {}
+public record FairnessView(List<TableView> conditions, List<String> remarks, TableView leftOut) {}

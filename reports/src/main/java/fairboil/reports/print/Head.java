@@ -1,0 +1,43 @@
+package fairboil.reports.print;
+
+/**
+ * What all pages of a file have in common: the title above, the study and the page number below.
+ *
+ * @param paper the paper
+ * @param title what the file is
+ * @param study the name of the study
+ */
+record Head(Paper paper, String title, String study) {
+
+  /** Draws the title and what stands beside it; gives the y below which the page is free. */
+  double draw(Canvas page, String aside, String line) {
+    double left = Booklet.MARGIN;
+    double right = page.width() - Booklet.MARGIN;
+    Lettering lettering = page.lettering();
+    double y = Booklet.MARGIN + Type.TITLE.capital();
+    double asideWidth = lettering.width(aside, Type.SMALL_STRONG);
+    String shown = lettering.shortened(title, right - left - asideWidth - 6, Type.TITLE);
+    page.text(shown, left, y, Type.TITLE, Canvas.Side.LEFT);
+    page.text(aside, right, y, Type.SMALL_STRONG, Canvas.Side.RIGHT);
+    page.line(left, y + 2, right, y + 2, Pen.TITLE);
+    y += 2 + 1.8;
+    for (String part : lettering.lines(line, right - left, Type.BODY)) {
+      page.text(part, left, y + Type.BODY.capital(), Type.BODY, Canvas.Side.LEFT);
+      y += Type.BODY.lineHeight();
+    }
+    return y + 2;
+  }
+
+  void foot(Canvas page, int number, int of) {
+    double left = Booklet.MARGIN;
+    double right = page.width() - Booklet.MARGIN;
+    double y = page.height() - Booklet.MARGIN;
+    String pageNumber = "page " + number + " of " + of;
+    page.line(left, y - 3.6, right, y - 3.6, Pen.RULE);
+    String what =
+        page.lettering()
+            .shortened("fairboil · " + study + " · " + title, right - left - 30, Type.NOTE);
+    page.text(what, left, y, Type.NOTE, Canvas.Side.LEFT);
+    page.text(pageNumber, right, y, Type.NOTE, Canvas.Side.RIGHT);
+  }
+}

@@ -1,0 +1,40 @@
+package fairboil.reports.print;
+
+import fairboil.ingest.choice.DisplayUnits;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.reports.words.Display;
+
+/** Lengths as printed: in millimetres and in inches, because both rules are in use. */
+final class Lengths {
+
+  private static final Display METRIC = Display.in(DisplayUnits.METRIC);
+  private static final Display US = Display.in(DisplayUnits.US);
+
+  /** Shows lengths to 0.1 mm: finer than anybody marks or reads a hole. */
+  private static final double TOLD_TO = 0.2e-3;
+
+  private Lengths() {}
+
+  /** {@code 19.6 mm (0.773 in)}. */
+  static String both(double mm) {
+    return METRIC.value(mm / 1e3, TOLD_TO, Dimension.LENGTH)
+        + " ("
+        + US.value(mm / 1e3, TOLD_TO, Dimension.LENGTH)
+        + ")";
+  }
+
+  /** {@code 19.6}. */
+  static String mm(double mm) {
+    return METRIC.number(mm / 1e3, TOLD_TO, Dimension.LENGTH);
+  }
+
+  /** {@code 0.773}. */
+  static String inches(double mm) {
+    return US.number(mm / 1e3, TOLD_TO, Dimension.LENGTH);
+  }
+
+  /** {@code 22.5 °}. */
+  static String angle(double radians) {
+    return METRIC.number(radians, Math.toRadians(0.2), Dimension.ANGLE) + " °";
+  }
+}

@@ -1,0 +1,153 @@
+package fairboil.reports.words;
+
+import fairboil.analysis.Results;
+import fairboil.analysis.effect.EffectChecks;
+import fairboil.analysis.effect.EffectChecks.WithoutBuild;
+import fairboil.analysis.effect.EffectRow;
+import fairboil.analysis.figure.Interval;
+import fairboil.analysis.model.TheilSen;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.Settings;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What is said of a hole effect asked in other ways. */
+public final class CheckWords {
+
+  /** From here on a correlation of builds is worth naming (common practice, no source). */
+  private static final double WORTH_NAMING = 0.5;
+
+  private final Display display;
+
+  private CheckWords(Display display) {
+    this.display = display;
+  }
+
+  /** Words for the checks of a study, in its units. */
+  public static CheckWords of(Results results) {
+    return new CheckWords(Display.in(results.study().settings().get(Settings.SHOW_UNITS)));
+  }
+
+  /** What the checks found, in sentences; none for checks that could not be made. */
+  public List<String> sentences(EffectChecks checks) {
+    List<String> sentences = new ArrayList<>();
+    withoutEach(checks, sentences);
+    checks.theilSen().ifPresent(fit -> sentences.add(median(fit, checks)));
+    checks
+        .permutation()
+        .ifPresent(
+            deals ->
+                sentences.add(
+                    "Dealing the hole errors out anew among the builds of each design gives a slope"
+                        + " as steep in "
+                        + share(deals.pValue())
+                        + " of all deals."));
+    checks
+        .readingTakenOut()
+        .ifPresent(
+            row ->
+                sentences.add(
+                    "With the error of reading holes taken out: " + slope(row, checks) + "."));
+    checks
+        .withExcluded()
+        .ifPresent(
+            row -> sentences.add("With the runs that were left out: " + slope(row, checks) + "."));
+    together(checks.ambientCorrelation(), "the air temperature of their burns", sentences);
+    together(checks.areaCorrelation(), "how far their open area is off", sentences);
+    checks.smallestSlope().ifPresent(least -> sentences.add(findable(least, checks)));
+    return List.copyOf(sentences);
+  }
+
+  private void withoutEach(EffectChecks checks, List<String> sentences) {
+    Comparator<WithoutBuild> bySlope = Comparator.comparingDouble(WithoutBuild::slope);
+    List<WithoutBuild> sorted = checks.withoutEachBuild().stream().sorted(bySlope).toList();
+    if (sorted.size() > 1) {
+      WithoutBuild least = sorted.get(0);
+      WithoutBuild most = sorted.get(sorted.size() - 1);
+      Interval range = new Interval(least.slope(), most.slope());
+      sentences.add(
+          "Leaving out one build at a time, the slope lies between "
+              + number(least.slope(), range, checks)
+              + " (without "
+              + Names.inSentence(least.build().name())
+              + ") and "
+              + number(most.slope(), range, checks)
+              + unit(checks)
+              + " (without "
+              + Names.inSentence(most.build().name())
+              + ").");
+    }
+  }
+
+  private String median(TheilSen fit, EffectChecks checks) {
+    return "The median of the slopes between pairs of builds, which no single build can drag, is "
+        + number(fit.slope(), fit.interval().orElse(new Interval(0, 0)), checks)
+        + unit(checks)
+        + fit.interval()
+            .map(
+                interval ->
+                    " ("
+                        + Display.percent(fit.confidence())
+                        + " interval "
+                        + display.range(interval, interval.width() / 12, dimension(checks))
+                        + ")")
+            .orElse("")
+        + ".";
+  }
+
+  private String slope(EffectRow row, EffectChecks checks) {
+    return Slopes.number(display, row, dimension(checks))
+        + unit(checks)
+        + " ("
+        + Display.percent(checks.confidence())
+        + " interval "
+        + Slopes.range(display, row, dimension(checks))
+        + ")";
+  }
+
+  private static void together(OptionalDouble correlation, String what, List<String> sentences) {
+    if (correlation.isPresent() && Math.abs(correlation.getAsDouble()) >= WORTH_NAMING) {
+      sentences.add(
+          "Builds differ in "
+              + what
+              + " as they differ in hole error (correlation "
+              + twoDecimals(correlation.getAsDouble())
+              + "): the two cannot be told apart well.");
+    }
+  }
+
+  private String findable(double least, EffectChecks checks) {
+    Interval size = new Interval(0, Math.abs(least));
+    return "A study like this one would find a slope of "
+        + number(Math.abs(least), size, checks)
+        + unit(checks)
+        + ", up or down, in 4 cases of 5; a smaller one more rarely.";
+  }
+
+  private String number(double held, Interval about, EffectChecks checks) {
+    return display.number(held, about.width() / 12, dimension(checks));
+  }
+
+  private String unit(EffectChecks checks) {
+    return "\u00a0" + display.symbol(dimension(checks));
+  }
+
+  private static Dimension dimension(EffectChecks checks) {
+    return checks.response().dimension().perLength();
+  }
+
+  private static String share(double share) {
+    return share < 0.001 ? "fewer than 0.1\u00a0%" : Display.percent(share);
+  }
+
+  private static String twoDecimals(double correlation) {
+    long hundredths = Math.round(Math.abs(correlation) * 100);
+    return (correlation < 0 ? "\u2212" : "")
+        + hundredths / 100
+        + "."
+        + (hundredths % 100 < 10 ? "0" : "")
+        + hundredths % 100;
+  }
+}

@@ -1,0 +1,135 @@
+package fairboil.reports.words;
+
+import fairboil.analysis.Results;
+import fairboil.analysis.compare.Comparison;
+import fairboil.analysis.compare.RankComparison;
+import fairboil.analysis.figure.Interval;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.Settings;
+
+/** What is said of two things beside each other. */
+public final class CompareWords {
+
+  private final Display display;
+  private final double confidence;
+
+  private CompareWords(Display display, double confidence) {
+    this.display = display;
+    this.confidence = confidence;
+  }
+
+  /** Words for the comparisons of a study, in its units. */
+  public static CompareWords of(Results results) {
+    return new CompareWords(
+        Display.in(results.study().settings().get(Settings.SHOW_UNITS)), results.confidence());
+  }
+
+  /** Which of the two is more, by how much, or that it is not settled. */
+  public String sentence(Comparison pair) {
+    return switch (pair.verdict()) {
+      case LOWER -> apart(pair, Labels.less(pair.measure()));
+      case HIGHER -> apart(pair, Labels.more(pair.measure()));
+      case NOT_SETTLED -> notSettled(pair);
+    };
+  }
+
+  private String apart(Comparison pair, String how) {
+    Interval interval = pair.interval();
+    Interval size =
+        pair.difference() < 0 ? new Interval(-interval.high(), -interval.low()) : interval;
+    return name(pair.level(), pair.a())
+        + " has a "
+        + how
+        + " "
+        + pair.measure().label()
+        + " than "
+        + name(pair.level(), pair.b())
+        + ", by "
+        + difference(Math.abs(pair.difference()), size, pair)
+        + ".";
+  }
+
+  private String notSettled(Comparison pair) {
+    return "Whether "
+        + name(pair.level(), pair.a())
+        + " or "
+        + name(pair.level(), pair.b())
+        + " has the "
+        + Labels.more(pair.measure())
+        + " "
+        + pair.measure().label()
+        + " is not settled: the one less the other is "
+        + difference(pair.difference(), pair.interval(), pair)
+        + ".";
+  }
+
+  /** As coarsely as the difference and its interval may be told without hiding the verdict. */
+  public double coarseness(Comparison pair) {
+    return Coarseness.telling(
+        display,
+        pair.measure().dimension().ofDifference(),
+        Display.uncertainty(pair.interval()),
+        pair.interval(),
+        0);
+  }
+
+  private String difference(double difference, Interval interval, Comparison pair) {
+    Dimension dimension = pair.measure().dimension().ofDifference();
+    double coarseness = coarseness(pair);
+    return display.value(difference, coarseness, dimension)
+        + " ("
+        + Display.percent(confidence)
+        + " interval "
+        + display.range(interval, coarseness, dimension)
+        + ")";
+  }
+
+  /** How two things compare of which some runs did not boil. */
+  public String sentence(RankComparison pair) {
+    return "The water boiled in "
+        + boiled(pair.level(), pair.a(), pair.boiledA(), pair.runsA())
+        + " and in "
+        + boiled(pair.level(), pair.b(), pair.boiledB(), pair.runsB())
+        + ". Counting a run that did not boil as longer than any that did, "
+        + longer(pair)
+        + ".";
+  }
+
+  private static String longer(RankComparison pair) {
+    String first = whose(pair.level()) + name(pair.level(), pair.a());
+    String longer = " had the longer " + pair.measure().label() + " in ";
+    String share = Display.percent(pair.test().superiority());
+    return switch (pair.unit()) {
+      case RUNS -> "a run" + first + longer + share + " of the pairs that can be made";
+      case BUILDS ->
+          "and judging each build by its middle run, a build"
+              + first
+              + longer
+              + share
+              + " of the pairs that can be made";
+      case WITHIN_BUILDS ->
+          "and judging each build by its middle runs, those"
+              + first
+              + longer
+              + share
+              + " of the builds that had both";
+    };
+  }
+
+  private static String boiled(String level, String name, int boiled, int runs) {
+    return boiled + " of " + Plural.of(runs, "run") + whose(level) + name(level, name);
+  }
+
+  /** A build or a design by its name; anything else with its column, such as {@code lid on}. */
+  private static String name(String level, String name) {
+    return isThing(level) ? Names.inSentence(name) : Names.inSentence(level + " " + name);
+  }
+
+  private static String whose(String level) {
+    return isThing(level) ? " of " : " with ";
+  }
+
+  private static boolean isThing(String level) {
+    return level.equals(Comparison.BUILD) || level.equals(Comparison.DESIGN);
+  }
+}
