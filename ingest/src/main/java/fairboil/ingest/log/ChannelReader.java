@@ -70,7 +70,7 @@ final class ChannelReader {
     return range;
   }
 
-  /** Its readings as written, {@link #FAULT} and {@link #EMPTY} among them. */
+  /** Its readings as written, for one use, {@link #FAULT} and {@link #EMPTY} among them. */
   Series values() {
     return values;
   }
