@@ -23,6 +23,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 
 /**
  * One report on its way into its folder. Pictures of runs are kept only where the page holds them;
@@ -51,9 +53,8 @@ final class Report {
   }
 
   void write(Painter painter, int threads) throws IOException {
-    for (ResultTable table : ResultTables.of(results)) {
-      add("tables/" + table.schema().file(), table::writeCsv);
-    }
+    FutureTask<Void> tables = new FutureTask<>(this::writeTables);
+    new Thread(tables, "tables").start(); // while the charts are drawn
     Display display = Display.in(results.study().settings().get(Settings.SHOW_UNITS));
     ChartBook.of(results, display).draw(painter, threads, this::take);
     if (runsStandBeside) {
@@ -63,6 +64,28 @@ final class Report {
     }
     Page page = Page.of(new PageModel(results, ofStudy, this::trace, Program.version()));
     add("index.html", page::write);
+    await(tables);
+  }
+
+  private Void writeTables() throws IOException {
+    for (ResultTable table : ResultTables.of(results)) {
+      add("tables/" + table.schema().file(), table::writeCsv);
+    }
+    return null;
+  }
+
+  private static void await(FutureTask<Void> task) throws IOException {
+    try {
+      task.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while tables were written", e);
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof IOException told) {
+        throw told;
+      }
+      throw new IllegalStateException(e.getCause());
+    }
   }
 
   private void take(Picture picture) throws IOException {

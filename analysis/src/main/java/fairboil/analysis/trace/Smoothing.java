@@ -12,11 +12,46 @@ final class Smoothing {
 
   /** The smooth at each point; the value itself where too few points are within reach. */
   static double[] parabolas(double[] values, int reach) {
+    double[] weights = weights(reach);
     double[] smooth = new double[values.length];
-    for (int i = 0; i < values.length; i++) {
-      smooth[i] = parabola(values, i, reach);
+    int unbroken = 0; // values in a row without a gap, up to the far end of reach
+    for (int last = 0; last < values.length + reach; last++) {
+      unbroken = last < values.length && !Double.isNaN(values[last]) ? unbroken + 1 : 0;
+      int middle = last - reach;
+      if (middle >= 0) {
+        smooth[middle] =
+            unbroken > 2 * reach
+                ? weighted(values, last, weights)
+                : parabola(values, middle, reach);
+      }
     }
     return smooth;
+  }
+
+  /** What a parabola makes of each value where none is missing, from the middle outwards. */
+  private static double[] weights(int reach) {
+    double[] weights = new double[reach + 1];
+    double n = 2.0 * reach + 1;
+    double x2 = 0;
+    double x4 = 0;
+    for (int i = 1; i <= reach; i++) {
+      double square = (double) i * i;
+      x2 += 2 * square;
+      x4 += 2 * square * square;
+    }
+    for (int i = 0; i <= reach; i++) {
+      weights[i] = (x4 - x2 * i * i) / (n * x4 - x2 * x2);
+    }
+    return weights;
+  }
+
+  private static double weighted(double[] values, int last, double[] weights) {
+    int middle = last - weights.length + 1;
+    double sum = weights[0] * values[middle];
+    for (int i = 1; i < weights.length; i++) {
+      sum += weights[i] * (values[middle - i] + values[middle + i]);
+    }
+    return sum;
   }
 
   private static double parabola(double[] values, int middle, int reach) {
