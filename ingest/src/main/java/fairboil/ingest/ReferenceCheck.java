@@ -2,9 +2,8 @@ package fairboil.ingest;
 
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.log.LogReader;
 import fairboil.ingest.quantity.Given;
-import fairboil.ingest.quantity.UnitText;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.BuildsSheet;
 import fairboil.ingest.sheet.Column;
@@ -77,20 +76,14 @@ final class ReferenceCheck {
   void sensors(List<Row> sensors) {
     for (Row row : sensors) {
       row.cell(SensorsSheet.UNIT)
-          .filter(unit -> !isUnitOfLogs(unit.value()))
+          .filter(unit -> !LogReader.readsUnit(row.get(SensorsSheet.ROLE), unit.value()))
           .ifPresent(
               unit ->
                   error(
                       unit.place(),
                       "“" + unit.value() + "” is not a unit that logs are read in",
-                      "type °C, °F, K, V, mV or µV, or for times s, ms, µs, min or h"));
+                      "type °C, °F, K, V, mV or µV, or for times s, ms, µs, min, h, h:mm or m:ss"));
     }
-  }
-
-  private static boolean isUnitOfLogs(String text) {
-    return UnitText.find(
-            text, List.of(Dimension.TEMPERATURE, Dimension.VOLTAGE, Dimension.DURATION))
-        .isPresent();
   }
 
   private void error(Place place, String problem, String remedy) {

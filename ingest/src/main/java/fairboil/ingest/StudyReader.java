@@ -3,6 +3,7 @@ package fairboil.ingest;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.RepeatedFindings;
+import fairboil.ingest.finding.Severity;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.StudyFolder;
 import fairboil.ingest.grid.UnreadableException;
@@ -105,6 +106,13 @@ public final class StudyReader {
     references.sensors(sensors);
     note(runs.findings(), builds.findings(), rings.findings(), holes.findings());
     note(pots.findings(), marks.findings(), references.findings(), files.findings());
+    if (runs.runs().isEmpty() && findings.stream().noneMatch(StudyReader::isErrorOfRuns)) {
+      findings.add(
+          Finding.error(
+              Place.of(RunsSheet.SCHEMA.file()),
+              "it holds no run",
+              "fill in one row for each burn, with at least the names of run and build"));
+    }
     note(UnreadFiles.find(folder, SHEETS.stream().map(SheetSchema::file).toList(), runs.runs()));
     return new Study(
         study,
@@ -127,6 +135,11 @@ public final class StudyReader {
     for (List<Finding> some : more) {
       findings.addAll(some);
     }
+  }
+
+  private static boolean isErrorOfRuns(Finding finding) {
+    return finding.severity() == Severity.ERROR
+        && finding.place().file().equals(RunsSheet.SCHEMA.file());
   }
 
   private SheetRows runsGrid() throws StudyException, UnreadableException {

@@ -56,7 +56,7 @@ final class UnreadFiles {
               Place.of(name),
               "workbooks are not read, so this file was left out",
               "save each of its sheets as CSV, named as runs.csv and so on"));
-    } else if (lower.matches(".*\\.(?:csv|tsv|txt)") && !lower.startsWith("readme")) {
+    } else if (lower.matches(".*\\.(?:csv|tsv|txt)") && !lower.matches("(?:readme|guide).*")) {
       findings.add(stray(name, sheets));
     }
   }

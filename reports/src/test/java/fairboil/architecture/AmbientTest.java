@@ -43,7 +43,8 @@ final class AmbientTest {
           "java\\.io\\.Print(Stream|Writer)\\.(format|printf)\\(java\\.lang\\.String, .*",
           "java\\.util\\.Formatter\\.(<init>|format)\\((?!.*java\\.util\\.Locale).*",
           "java\\.util\\.Scanner\\.<init>\\(.*",
-          "java\\.text\\.\\w+\\.(<init>|get\\w*Instance)\\((?!.*(java\\.util\\.Locale"
+          // All of java.text but Bidi, which goes by the letters alone.
+          "java\\.text\\.(?!Bidi\\.)\\w+\\.(<init>|get\\w*Instance)\\((?!.*(java\\.util\\.Locale"
               + "|java\\.text\\.DecimalFormatSymbols|java\\.text\\.DateFormatSymbols)).*",
           "java\\.time\\.format\\.DateTimeFormatter\\.ofPattern\\(java\\.lang\\.String\\)",
           "java\\.time\\.format\\.DateTimeFormatter\\.ofLocalized.*",

@@ -12,13 +12,12 @@ import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Claim;
 import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.Column;
+import fairboil.ingest.sheet.Nearest;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 
 /** Reads what a claim says: its measure, its value and its margin. */
 final class ClaimReader {
@@ -45,18 +44,16 @@ final class ClaimReader {
     if (NOT_MEASURED.contains(plain) || plain.contains("monoxide") || plain.contains("smoke")) {
       throw new Refusal("nothing here measures " + name.strip());
     }
-    Measure likely =
-        Arrays.stream(Measure.values())
-            .min(Comparator.comparingInt(each -> EditDistance.between(each.label(), plain)))
-            .orElseThrow();
+    List<String> names = Arrays.stream(Measure.values()).map(Measure::label).toList();
     findings.accept(
         Finding.error(
             claim.row().place(ClaimsSheet.MEASURE),
-            "there is no measure " + name.strip() + "; did you mean " + likely.label() + "?",
-            "name one of: "
-                + Arrays.stream(Measure.values())
-                    .map(Measure::label)
-                    .collect(Collectors.joining(", "))));
+            "there is no measure "
+                + name.strip()
+                + Nearest.to(name, names)
+                    .map(likely -> "; did you mean " + likely + "?")
+                    .orElse(""),
+            "name one of: " + String.join(", ", names)));
     throw new Refusal("there is no measure " + name.strip());
   }
 

@@ -128,6 +128,9 @@ public final class Claims {
   private static Evidence share(Subject about) {
     int runs = about.runs().size();
     int builds = about.runs().byBuild().size();
+    if (runs == 0) {
+      return Evidence.none(0, 0, "no run counts");
+    }
     return new Evidence(
         confidence -> {
           Summary share = BuildSummaries.share(about.runs().boiled(), runs, confidence);

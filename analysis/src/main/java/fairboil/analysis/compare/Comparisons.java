@@ -93,24 +93,10 @@ public final class Comparisons {
     for (String name : study.settings().value(Settings.COMPARE_BY).orElse(List.<String>of())) {
       boolean already =
           name.equalsIgnoreCase(Comparison.BUILD) || name.equalsIgnoreCase(Comparison.DESIGN);
-      RunColumn.named(study, name)
-          .filter(column -> !already)
-          .ifPresentOrElse(
-              columns::add,
-              () -> {
-                if (!already) {
-                  findings.add(noColumn(name));
-                }
-              });
+      // that a name is no column has been said when the sheets were read
+      RunColumn.named(study, name).filter(column -> !already).ifPresent(columns::add);
     }
     return columns;
-  }
-
-  private Finding noColumn(String name) {
-    return Finding.error(
-        study.settings().place(Settings.COMPARE_BY),
-        "no column of runs or builds is called " + name,
-        "name a column that runs.csv or builds.csv has; it is not compared");
   }
 
   private StudentizedRange range(int means) {

@@ -15,9 +15,9 @@ import fairboil.analysis.model.RankSum;
  * @param runsA of how many
  * @param boiledB in how many runs of the second
  * @param runsB of how many
- * @param unit what was ranked
- * @param test the test; its superiority is the share of pairs of units in which the first took
- *     longer
+ * @param unit what was ranked for the p-value of the test
+ * @param test the test; its superiority is the share of pairs of runs in which the first took
+ *     longer, whatever the unit
  */
 public record RankComparison(
     Measure measure,
@@ -30,6 +30,20 @@ public record RankComparison(
     int runsB,
     Unit unit,
     RankSum test) {
+
+  /** A comparison of the runs of two very stoves. */
+  public RankComparison(
+      Measure measure,
+      String level,
+      String a,
+      String b,
+      int boiledA,
+      int runsA,
+      int boiledB,
+      int runsB,
+      RankSum test) {
+    this(measure, level, a, b, boiledA, runsA, boiledB, runsB, Unit.RUNS, test);
+  }
 
   /** What was ranked. */
   public enum Unit {

@@ -65,7 +65,8 @@ record Ranks(Measure measure, String level, Unit unit) {
                     timesB.length - b.failures(),
                     timesB.length,
                     unit,
-                    test));
+                    new RankSum(
+                        RankSum.superiority(timesA, timesB), test.pValue(), test.method())));
   }
 
   private Optional<RankSum> test(RunGroup a, RunGroup b) {

@@ -26,21 +26,13 @@ import java.util.function.Consumer;
  */
 record Covariates(Study study, List<RunColumn> columns) {
 
-  static Covariates of(Study study, Consumer<Finding> findings) {
+  /** The columns that the setting names; that a name is none was said when it was read. */
+  static Covariates of(Study study) {
     List<RunColumn> columns = new ArrayList<>();
     for (String name : study.settings().value(Settings.COVARIATES).orElse(List.<String>of())) {
-      if (!name.strip().equalsIgnoreCase(EffectRow.AMBIENT)) {
-        RunColumn.named(study, name)
-            .ifPresentOrElse(
-                columns::add,
-                () ->
-                    findings.accept(
-                        Finding.error(
-                            study.settings().place(Settings.COVARIATES),
-                            "no column of runs or builds is called " + name,
-                            "name a column of numbers in runs.csv or builds.csv; it is not allowed"
-                                + " for")));
-      }
+      RunColumn.named(study, name)
+          .filter(column -> !column.name().equals(EffectRow.AMBIENT))
+          .ifPresent(columns::add);
     }
     return new Covariates(study, columns);
   }

@@ -46,7 +46,7 @@ public final class HoleEffects {
     this.study = study;
     this.layout = layout;
     this.words = new EffectFindings(study);
-    this.covariates = Covariates.of(study, findings::add);
+    this.covariates = Covariates.of(study);
     this.runs = RunGroup.of(runs).byBuild();
     this.withExcluded = RunGroup.withExcluded(runs).byBuild();
     this.referenceAmbient = referenceAmbient;

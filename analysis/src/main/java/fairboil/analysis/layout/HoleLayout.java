@@ -96,7 +96,7 @@ public final class HoleLayout {
     }
     List<Plan> plans = new ArrayList<>();
     for (Ring row : rows) {
-      Optional<Plan> plan = Plan.of(row, findings);
+      Optional<Plan> plan = Plan.of(row);
       if (plan.isEmpty()) {
         return List.of();
       }

@@ -1,7 +1,6 @@
 package fairboil.analysis.layout;
 
 import fairboil.ingest.choice.Surface;
-import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.Ring;
 import fairboil.ingest.sheet.RingsSheet;
@@ -22,8 +21,11 @@ import java.util.stream.IntStream;
  */
 record Plan(Ring ring, int divisions, List<Integer> used) {
 
-  /** Reads a ring's numbers of holes and divisions, or says why they do not agree. */
-  static Optional<Plan> of(Ring ring, List<Finding> findings) {
+  /**
+   * Reads a ring's numbers of holes and divisions; empty if they do not agree, as was said when the
+   * sheet was read.
+   */
+  static Optional<Plan> of(Ring ring) {
     int holes = ring.row().get(RingsSheet.HOLES);
     Set<Integer> skipped =
         new TreeSet<>(ring.row().value(RingsSheet.SKIPPED).orElse(List.<Integer>of()));
@@ -33,26 +35,9 @@ record Plan(Ring ring, int divisions, List<Integer> used) {
             .filter(division -> !skipped.contains(division + 1))
             .boxed()
             .toList();
-    if (holes < 1 || used.size() != holes) {
-      findings.add(disagreement(ring, holes, divisions, skipped.size()));
-      return Optional.empty();
-    }
-    return Optional.of(new Plan(ring, divisions, used));
-  }
-
-  private static Finding disagreement(Ring ring, int holes, int divisions, int skipped) {
-    return Finding.error(
-        ring.row().place(RingsSheet.HOLES),
-        "ring "
-            + ring.name()
-            + " has "
-            + holes
-            + " holes, but "
-            + divisions
-            + " divisions less "
-            + skipped
-            + " skipped do not leave that many",
-        "make holes, divisions and skipped agree; until then its hole positions are not judged");
+    return holes < 1 || used.size() != holes
+        ? Optional.empty()
+        : Optional.of(new Plan(ring, divisions, used));
   }
 
   String name() {

@@ -166,12 +166,16 @@ public final class LinearFit {
 
   /**
    * Cook's distance of a row (Cook, Technometrics 19, 1977): how far all fitted values move if it
-   * is left out; infinite for a row of leverage 1, which alone decides a coefficient.
+   * is left out; infinite for a row of leverage 1, which alone decides a coefficient; 0 where the
+   * fit is exact.
    */
   public double cook(int row) {
     double leverage = leverage(row);
     if (aloneInItsDirection(leverage)) {
       return Double.POSITIVE_INFINITY;
+    }
+    if (residuals[row] == 0) {
+      return 0;
     }
     double standardised = residuals[row] / residualSd();
     double rest = 1 - leverage;

@@ -36,13 +36,23 @@ public record RankSum(double superiority, double pValue, Method method) {
     double[] all = DoubleStream.concat(Arrays.stream(first), Arrays.stream(second)).toArray();
     double[] ranks = new NaturalRanking().apply(all);
     double sum = Arrays.stream(ranks, 0, first.length).sum();
-    double larger = sum - first.length * (first.length + 1) / 2.0;
-    double superiority = larger / first.length / second.length;
     double expected = first.length * (all.length + 1) / 2.0;
     double off = Math.abs(sum - expected);
+    double superiority = superiority(first, second);
     return ways(all.length, first.length) <= MOST_WAYS
         ? new RankSum(superiority, exact(ranks, first.length, expected, off), Method.EXACT)
         : new RankSum(superiority, approximate(ranks, first.length, off), Method.APPROXIMATE);
+  }
+
+  /** The share of pairs in which the first is larger, ties counted half. */
+  public static double superiority(double[] first, double[] second) {
+    double larger = 0;
+    for (double one : first) {
+      for (double other : second) {
+        larger += one > other ? 1 : one == other ? 0.5 : 0;
+      }
+    }
+    return larger / first.length / second.length;
   }
 
   /**

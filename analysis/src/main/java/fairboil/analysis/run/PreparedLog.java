@@ -34,8 +34,10 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
     List<PreparedChannel> channels = new ArrayList<>();
     Set<Role> seen = EnumSet.noneOf(Role.class);
     for (Channel channel : log.channels()) {
-      if (USED.contains(channel.role()) && isTemperature(channel, context)) {
-        channels.add(prepare(log, channel, context));
+      Optional<Screening.Screened> screened =
+          USED.contains(channel.role()) ? screen(log, channel, context) : Optional.empty();
+      if (screened.isPresent()) {
+        channels.add(prepare(screened.get(), channel, context));
         if (!seen.add(channel.role())) {
           context
               .findings()
@@ -49,25 +51,16 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
     return new PreparedLog(Optional.of(log.time()), List.copyOf(channels));
   }
 
-  private static boolean isTemperature(Channel channel, RunContext context) {
+  private static Optional<Screening.Screened> screen(Log log, Channel channel, RunContext context) {
     if (channel.unit().measures(Dimension.TEMPERATURE)) {
-      return true;
+      return Optional.of(Screening.screen(log.time(), channel));
     }
-    context
-        .findings()
-        .error(
-            channel.place(),
-            "the "
-                + channel.role().label()
-                + " column is in "
-                + channel.unit().symbol()
-                + ", not a temperature",
-            "log temperatures, or give another column that role in sensors.csv");
-    return false;
+    return Voltages.celsius(log, channel, context.findings())
+        .map(celsius -> Screening.screenConverted(log.time(), channel, celsius));
   }
 
-  private static PreparedChannel prepare(Log log, Channel channel, RunContext context) {
-    Screening.Screened screened = Screening.screen(log.time(), channel);
+  private static PreparedChannel prepare(
+      Screening.Screened screened, Channel channel, RunContext context) {
     Probe probe = new Probe(channel, context.study().name());
     tell(screened, channel, context.findings());
     tellIfTooHot(probe, screened.trace(), channel, context.findings());

@@ -3,9 +3,11 @@ package fairboil.analysis.run;
 import fairboil.analysis.figure.BudgetLine;
 import fairboil.analysis.figure.Influence;
 import fairboil.analysis.sensor.SensorType;
+import fairboil.analysis.sensor.Thermocouple;
 import fairboil.analysis.sensor.Tolerance;
 import fairboil.analysis.sensor.ToleranceClass;
 import fairboil.ingest.log.Channel;
+import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.Key;
@@ -26,6 +28,7 @@ final class Probe {
   static final ToleranceClass USUAL_CLASS = ToleranceClass.CLASS_2;
   static final ToleranceClass USUAL_PLATINUM_CLASS = ToleranceClass.CLASS_B;
 
+  private static final double FLAME_CELSIUS = 600;
   private static final double ROOT_3 = Math.sqrt(3);
   private static final double ROOT_12 = Math.sqrt(12);
 
@@ -39,7 +42,15 @@ final class Probe {
         sensor
             .flatMap(Sensor::id)
             .orElseGet(() -> new Key(study, channel.name().isBlank() ? "#" : channel.name()));
-    this.resolution = number(SensorsSheet.RESOLUTION).orElse(channel.resolution());
+    this.resolution = number(SensorsSheet.RESOLUTION).orElseGet(() -> stepOf(channel));
+  }
+
+  /** The smallest step of a channel, K; of voltages, by the slope of the probe in a flame. */
+  private double stepOf(Channel channel) {
+    boolean voltages = channel.unit().measures(Dimension.VOLTAGE);
+    return voltages && type().isThermocouple()
+        ? channel.resolution() / Thermocouple.of(type()).voltsPerKelvin(FLAME_CELSIUS)
+        : channel.resolution();
   }
 
   private Optional<Row> row() {

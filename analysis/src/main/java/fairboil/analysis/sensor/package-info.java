@@ -3,6 +3,7 @@
  *
  * <p>{@link fairboil.analysis.sensor.SensorType} and {@link
  * fairboil.analysis.sensor.ToleranceClass} are read from what people write; {@link
- * fairboil.analysis.sensor.Tolerance} tells how far a new sensor may be off.
+ * fairboil.analysis.sensor.Tolerance} tells how far a new sensor may be off, {@link
+ * fairboil.analysis.sensor.Thermocouple} turns voltages into temperatures.
  */
 package fairboil.analysis.sensor;

@@ -440,6 +440,18 @@ class RunAnalysisTest {
     assertThat(whole().analyse().flame()).isEqualTo(whole().analyse().flame());
   }
 
+  @Test
+  void voltagesNeedATypeAndAColdJunction() {
+    RunResult result =
+        conditions()
+            .times(0, 1, 2)
+            .channel(Role.FLAME, Unit.MILLIVOLT, 0.020, 0.021, 0.021)
+            .analyse();
+
+    assertThat(problems(result)).anyMatch(problem -> problem.contains("type of its thermocouple"));
+    assertThat(reason(result.flame().peak())).contains("no flame column");
+  }
+
   private static ClockTime clock(double secondOfDay, double resolution) {
     return new ClockTime.TimeOfDay(secondOfDay, Optional.empty(), resolution);
   }

@@ -38,7 +38,6 @@ final class Asking {
   void ask() {
     channels.stream()
         .filter(channel -> channel.plan().role().isPresent() && channel.plan().unit().isEmpty())
-        .filter(channel -> !isUnitRefused(channel))
         .forEach(this::askUnit);
     boolean flame = has(Role.FLAME);
     boolean water = has(Role.WATER);
@@ -48,14 +47,6 @@ final class Asking {
     } else if (!asked && !open.isEmpty()) {
       tellUnused(open, flame ? Role.WATER : Role.FLAME, flame && water);
     }
-  }
-
-  private static boolean isUnitRefused(ChannelReader channel) {
-    return channel
-        .plan()
-        .sensor()
-        .flatMap(sensor -> sensor.row().value(SensorsSheet.UNIT))
-        .isPresent();
   }
 
   private boolean has(Role role) {

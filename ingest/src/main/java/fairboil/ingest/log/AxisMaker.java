@@ -1,7 +1,5 @@
 package fairboil.ingest.log;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.OptionalDouble;
 import tech.tablesaw.api.DoubleColumn;
 
@@ -26,7 +24,7 @@ final class AxisMaker {
    * The axis.
    *
    * @param run the readings of the run, at least one
-   * @param all seconds of all readings of the file
+   * @param all seconds of all readings of the file; used up
    */
   TimeAxis make(Readings run, double[] all) {
     double[] seconds = run.of(all);
@@ -59,16 +57,11 @@ final class AxisMaker {
 
   // Several readings within one step of the clock: a steady number of them are spread over it.
   private void spreadStamps(double[] seconds, Readings run) {
-    List<Integer> starts = new ArrayList<>();
-    for (int i = 0; i < seconds.length; i++) {
-      if (i == 0 || seconds[i] != seconds[i - 1]) {
-        starts.add(i);
-      }
-    }
-    int doubles = seconds.length - starts.size();
+    int doubles = doubles(seconds);
     if (doubles == 0) {
       return;
     }
+    int[] starts = starts(seconds, seconds.length - doubles);
     int usual = usualCount(starts, seconds.length);
     if (usual > 1) {
       spread(seconds, starts, usual);
@@ -92,24 +85,43 @@ final class AxisMaker {
     }
   }
 
+  private static int doubles(double[] seconds) {
+    int doubles = 0;
+    for (int i = 1; i < seconds.length; i++) {
+      doubles += seconds[i] == seconds[i - 1] ? 1 : 0;
+    }
+    return doubles;
+  }
+
+  private static int[] starts(double[] seconds, int count) {
+    int[] starts = new int[count];
+    int found = 0;
+    for (int i = 0; i < seconds.length; i++) {
+      if (i == 0 || seconds[i] != seconds[i - 1]) {
+        starts[found++] = i;
+      }
+    }
+    return starts;
+  }
+
   // How many readings most stamps have, the first and the last left out; 1 if that is not steady.
-  private static int usualCount(List<Integer> starts, int all) {
+  private static int usualCount(int[] starts, int all) {
     int[] counts = new int[64];
-    for (int i = 1; i + 1 < starts.size(); i++) {
-      counts[Math.min(63, starts.get(i + 1) - starts.get(i))]++;
+    for (int i = 1; i + 1 < starts.length; i++) {
+      counts[Math.min(63, starts[i + 1] - starts[i])]++;
     }
     int usual = 1;
     for (int count = 2; count < 63; count++) {
       usual = counts[count] > counts[usual] ? count : usual;
     }
-    return counts[usual] >= STEADY * (starts.size() - 2) && all > 2 * usual ? usual : 1;
+    return counts[usual] >= STEADY * (starts.length - 2) && all > 2 * usual ? usual : 1;
   }
 
-  private void spread(double[] seconds, List<Integer> starts, int usual) {
+  private void spread(double[] seconds, int[] starts, int usual) {
     double step = clock.resolution();
-    for (int s = 0; s < starts.size(); s++) {
-      int from = starts.get(s);
-      int to = s + 1 < starts.size() ? starts.get(s + 1) : seconds.length;
+    for (int s = 0; s < starts.length; s++) {
+      int from = starts[s];
+      int to = s + 1 < starts.length ? starts[s + 1] : seconds.length;
       int parts = Math.max(usual, to - from);
       // The first stamp may have lost its first readings: those it has are its last.
       int missing = s == 0 ? parts - (to - from) : 0;

@@ -36,7 +36,7 @@ final class ChannelMaker {
 
   /** The channel of the readings that belong to the run. */
   Channel make(Readings run) {
-    double[] written = run.of(reader.values().toArray());
+    double[] written = run.of(reader.values().drain());
     double resolution = resolution(written);
     int empty = 0;
     for (int i = 0; i < written.length; i++) {

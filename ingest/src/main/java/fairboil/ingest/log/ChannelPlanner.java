@@ -184,7 +184,7 @@ final class ChannelPlanner {
     Optional<Unit> stated = column.header().unit();
     if (told.isPresent()) {
       Optional<Unit> unit = UnitWords.ofReading(told.get());
-      checkTold(sensor.orElseThrow(), told.get(), unit, stated);
+      checkTold(sensor.orElseThrow(), unit, stated);
       return unit;
     }
     return column
@@ -198,13 +198,9 @@ final class ChannelPlanner {
     return RoleWords.of(column.header().words()).isPresent();
   }
 
-  private void checkTold(Sensor sensor, String told, Optional<Unit> unit, Optional<Unit> stated) {
-    if (unit.isEmpty()) {
-      remarks.error(
-          sensor.row().place(SensorsSheet.UNIT),
-          Spell.quoted(told) + " is no unit that a log is read in",
-          "write °C, °F, K, mV or V");
-    } else if (stated.isPresent() && !stated.equals(unit)) {
+  // A unit that is none is a fault of the sheet, and here as good as not said.
+  private void checkTold(Sensor sensor, Optional<Unit> unit, Optional<Unit> stated) {
+    if (unit.isPresent() && stated.isPresent() && !stated.equals(unit)) {
       remarks.note(
           sensor.row().place(SensorsSheet.UNIT),
           "the log's header says "

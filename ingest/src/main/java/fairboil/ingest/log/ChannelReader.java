@@ -19,12 +19,10 @@ final class ChannelReader {
   private static final Pattern THOUSANDS =
       Pattern.compile("[-+]?\\d{1,3}(?:([.,' \u00a0\u2009\u202f\u2019])\\d{3})+(?:[.,]\\d+)?");
 
-  /** More zeros than come by chance. */
+  /** More zeros than a probe in ice or frost would give by chance. */
   private static final int MANY_ZEROS = 10;
 
-  private static final double WARM = 40;
-
-  private static final double NEAR_ZERO = 10;
+  private static final double JUMP = 20;
 
   private final ChannelPlan plan;
   private final boolean kept;
@@ -43,7 +41,8 @@ final class ChannelReader {
   private int firstOutsideLine;
 
   private long zeros;
-  private double beforeZero;
+  private boolean inZeros;
+  private double before;
   private long texts;
   private int firstTextLine;
   private String firstText = "";
@@ -71,7 +70,7 @@ final class ChannelReader {
     return range;
   }
 
-  /** Its readings as written, {@link #FAULT} and {@link #EMPTY} among them. */
+  /** Its readings as written, for one use, {@link #FAULT} and {@link #EMPTY} among them. */
   Series values() {
     return values;
   }
@@ -137,13 +136,11 @@ final class ChannelReader {
     return written;
   }
 
-  /** A column that passes through 0 in frost is warm neither before nor after it. */
+  // Zeros to which the column jumps: in frost it passes through 0 step by step.
   private void countZero(double written) {
-    if (written != 0) {
-      beforeZero = written;
-    } else if (Math.abs(beforeZero) > NEAR_ZERO) {
-      zeros++;
-    }
+    inZeros = written == 0 && (inZeros || Math.abs(before) > JUMP);
+    zeros += inZeros ? 1 : 0;
+    before = written;
   }
 
   private boolean hasUnitBehind(char[] text, int from, int to, int line) {
@@ -279,7 +276,7 @@ final class ChannelReader {
               + Spell.number(firstOutside),
           "");
     }
-    if (kept && zeros >= MANY_ZEROS && range.highest() > WARM) {
+    if (kept && zeros >= MANY_ZEROS) {
       remarks.note(
           remarks.file().column(name),
           Spell.count(zeros, "reading")

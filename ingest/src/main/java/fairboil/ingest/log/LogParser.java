@@ -31,9 +31,11 @@ final class LogParser {
   private final SourceText text;
   private final Run run;
   private final List<Sensor> sensors;
+  private final LargeLogs large;
   private final Remarks remarks;
 
-  LogParser(SourceText text, Run run, List<Sensor> sensors, Remarks remarks) {
+  LogParser(SourceText text, Run run, List<Sensor> sensors, LargeLogs large, Remarks remarks) {
+    this.large = large;
     this.text = text;
     this.run = run;
     this.sensors = sensors;
@@ -82,7 +84,8 @@ final class LogParser {
     }
     tellDate(shape, times.get().reader());
     TextLines lines = new TextLines(remarks.file(), replay);
-    TableReader table = new TableReader(lines, shape, times.get(), channels, joiner, remarks);
+    TableReader table =
+        new TableReader(lines, shape, times.get(), channels, joiner, large, remarks);
     table.readAll();
     asking.ask();
     return build(table, times.get(), channels);

@@ -1,5 +1,6 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.FileKind;
@@ -17,12 +18,13 @@ import java.util.Optional;
 /**
  * Opens the logs of one study. A log is recognised by what it holds, never by its name: separator,
  * decimal mark, header, times, units. What it leaves unsaid is answered by {@code sensors.csv}, or
- * asked for. Immutable; safe for several threads.
+ * asked for. Safe for several threads.
  */
 public final class LogReader implements LogOpener {
 
   private final StudyFolder folder;
   private final List<Sensor> sensors;
+  private final LargeLogs large = new LargeLogs();
 
   /**
    * Opens the logs of a study.
@@ -34,6 +36,20 @@ public final class LogReader implements LogOpener {
   public LogReader(StudyFolder folder, String study, List<Sensor> sensors) {
     this.folder = folder;
     this.sensors = sensors.stream().filter(sensor -> sensor.study().equals(study)).toList();
+  }
+
+  /**
+   * Whether a text, in the unit column of {@code sensors.csv}, is one that logs are read in.
+   *
+   * @param role what the column holds: times have units of their own, such as {@code m:ss}
+   * @param text the unit as written
+   */
+  public static boolean readsUnit(Role role, String text) {
+    return switch (role) {
+      case TIME -> TimeWord.of(text).isPresent();
+      case FLAME, WATER, AMBIENT, COLD_JUNCTION -> UnitWords.ofReading(text).isPresent();
+      case OTHER -> true;
+    };
   }
 
   @Override
@@ -72,13 +88,15 @@ public final class LogReader implements LogOpener {
     Optional<ParsedLog> parsed = Optional.empty();
     Optional<SourceFile> source = Optional.empty();
     try {
-      parsed = new LogParser(text, run, sensors, remarks).parse();
+      parsed = new LogParser(text, run, sensors, large, remarks).parse();
       source = Optional.of(text.source());
       remarks.addAll(text.notes());
     } catch (UnreadableException e) {
       remarks.add(e.finding());
     } catch (IOException e) {
       remarks.error(remarks.file(), "the log could not be read to its end", "copy it again");
+    } finally {
+      large.leave();
     }
     Optional<Log> log =
         source.isEmpty() || parsed.isEmpty()

@@ -39,8 +39,11 @@ record Readings(int from, int to, BitSet repeated) {
     return all - size() - repeated.cardinality();
   }
 
-  /** The readings that belong to the run, of a column of all. */
+  /** The readings that belong to the run, of a column of all: itself, if they are all. */
   double[] of(double[] all) {
+    if (size() == all.length) {
+      return all;
+    }
     double[] kept = new double[size()];
     int count = 0;
     for (int i = from; i < to; i++) {

@@ -43,13 +43,17 @@ final class Series {
     blocks.get(index >>> SHIFT)[index & (BLOCK - 1)] = value;
   }
 
-  /** A copy of the numbers. */
-  double[] toArray() {
+  /** Takes the numbers out: none are left. */
+  double[] drain() {
     double[] array = new double[size];
-    for (int from = 0; from < size; from += BLOCK) {
-      double[] block = blocks.get(from >>> SHIFT);
-      System.arraycopy(block, 0, array, from, Math.min(BLOCK, size - from));
+    for (int from = 0; from < array.length; from += BLOCK) {
+      double[] block = blocks.set(from >>> SHIFT, null);
+      System.arraycopy(block, 0, array, from, Math.min(BLOCK, array.length - from));
     }
+    blocks.clear();
+    last = new double[0];
+    filled = 0;
+    size = 0;
     return array;
   }
 }

@@ -22,6 +22,7 @@ final class TableReader {
   private final List<ChannelReader> channels;
   private final Optional<LongForm.Joiner> joiner;
   private final Remarks remarks;
+  private final LargeLogs large;
   private final Tally tally = new Tally();
   private final Series times = new Series();
   private final LineNumbers lines = new LineNumbers();
@@ -42,7 +43,9 @@ final class TableReader {
       TimePlan plan,
       List<ChannelReader> channels,
       Optional<LongForm.Joiner> joiner,
+      LargeLogs large,
       Remarks remarks) {
+    this.large = large;
     this.rows = new RowLines(lines, shape.separator());
     this.shape = shape;
     this.plan = plan;
@@ -125,6 +128,9 @@ final class TableReader {
           remarks.line(line),
           "this log has more than 5 million readings, the most that are read",
           "split it, or have the logger write less often");
+    }
+    if (times.size() == LargeLogs.FROM) {
+      large.enter();
     }
     double seconds = plan.reader().seconds();
     if (joiner.isPresent()) {

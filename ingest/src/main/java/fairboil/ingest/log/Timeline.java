@@ -22,6 +22,8 @@ final class Timeline {
   /** A fall of the clock by more than this is another run, in seconds. */
   private static final double FALL_OF_RESTART = 600;
 
+  private static final int SAMPLE = 250_000;
+
   private final double[] seconds;
   private final TimeAxis.Kind kind;
   private final List<Integer> headersAgain;
@@ -40,7 +42,7 @@ final class Timeline {
   private boolean failed;
 
   private Timeline(TableReader table, TimeAxis.Kind kind, List<Series> values, Remarks remarks) {
-    this.seconds = table.times().toArray();
+    this.seconds = table.times().drain();
     this.kind = kind;
     this.headersAgain = table.headersAgain();
     this.values = values;
@@ -56,11 +58,12 @@ final class Timeline {
     return timeline;
   }
 
-  /** The median step forward; 0 if there is none. */
+  /** The median step forward, of a long log that of a sample; 0 if there is none. */
   static double usualStep(double[] times) {
-    double[] steps = new double[Math.max(0, times.length - 1)];
+    int stride = 1 + times.length / SAMPLE;
+    double[] steps = new double[times.length / stride + 1];
     int count = 0;
-    for (int i = 1; i < times.length; i++) {
+    for (int i = 1; i < times.length; i += stride) {
       double step = times[i] - times[i - 1];
       if (step > 0) {
         steps[count++] = step;

@@ -26,6 +26,7 @@ final class BuildsChart {
   private static final int ROW = 25;
   private static final int RIGHT = 150;
   private static final int FOOT = 52;
+  private static final int EDGE = 18;
   private static final double BURN = 8;
   private static final double MEAN = 12;
   private static final double HALF_BAR = 0.24;
@@ -99,11 +100,16 @@ final class BuildsChart {
     Axis rowAxis = new Axis("", -rows + 0.5, 0.5, Axis.Ticks.NONE);
     Panel panel =
         new Panel(
-            new Box(left, top, Sheet.WIDTH - left - RIGHT, height - top),
+            new Box(
+                left - EDGE,
+                top - EDGE,
+                Sheet.WIDTH - left - RIGHT + 2 * EDGE,
+                height - top + 2 * EDGE),
             "",
             "",
             axis,
             rowAxis,
+            EDGE,
             0,
             marks(designs));
     return new Sheet(

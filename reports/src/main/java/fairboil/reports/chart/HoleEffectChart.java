@@ -20,6 +20,7 @@ import java.util.stream.DoubleStream;
 final class HoleEffectChart {
 
   private static final int HEIGHT = 560;
+  private static final int EDGE = 12;
   private static final double BURN = 7;
   private static final double MEAN = 13;
 
@@ -43,7 +44,15 @@ final class HoleEffectChart {
     Axis y = yAxis();
     Panel panel =
         new Panel(
-            new Box(14, top, Sheet.WIDTH - 28, HEIGHT - top - 8), y.title(), "", x, y, 0, marks(y));
+            new Box(
+                14 - EDGE, top - EDGE, Sheet.WIDTH - 28 + 2 * EDGE, HEIGHT - top - 8 + 2 * EDGE),
+            y.title(),
+            "",
+            x,
+            y,
+            EDGE,
+            0,
+            marks(y));
     return new Sheet(
         caption.title(), caption.subtitle(), key(), List.of(panel), Sheet.WIDTH, HEIGHT, 2);
   }

@@ -11,11 +11,13 @@ import java.util.Objects;
  * @param note words after the heading, plain; may be empty
  * @param x the axis along
  * @param y the axis up
+ * @param edge how much of the box is left free on all sides, so that the first and last figure of
+ *     an axis are not cut off
  * @param lanes how many lines of words for {@link Mark.Moment} there is room for above it
  * @param marks what is drawn, the first at the bottom
  */
 public record Panel(
-    Box box, String heading, String note, Axis x, Axis y, int lanes, List<Mark> marks) {
+    Box box, String heading, String note, Axis x, Axis y, int edge, int lanes, List<Mark> marks) {
 
   /** Copies the marks. */
   public Panel {

@@ -21,7 +21,7 @@ public final class Rehearsal {
             new Mark.Line(points, Hue.BLUE, Dash.DASHED, 2),
             new Mark.Dots(points, Hue.VERMILION, Glyph.DIAMOND, Fill.HOLLOW, 10),
             new Mark.Moment(4, "moment"));
-    Panel panel = new Panel(new Box(0, 60, 300, 140), "heading", "note", AXIS, AXIS, 1, marks);
+    Panel panel = new Panel(new Box(0, 60, 300, 140), "heading", "note", AXIS, AXIS, 0, 1, marks);
     painter.png(new Sheet("title", "subtitle", List.of(), List.of(panel), 300, 200, 1));
   }
 }

@@ -29,11 +29,15 @@ import java.util.stream.Stream;
  */
 final class RingMaps {
 
-  private static final int[] TIMES = {100, 50, 20, 10, 5, 2, 1};
+  private static final int[] TIMES = {100, 50, 20, 10, 5, 3, 2, 1};
   private static final int TOP = Sheet.headerHeight(true);
   private static final int HEADING = 22;
   private static final int GAP = 20;
-  private static final double MARGIN = 0.06;
+  private static final double MARGIN = 0.03;
+  private static final int LEAST_HALF_HEIGHT = 26;
+  private static final int ROOM_FOR_WORDS = 14;
+  // How far a usual deviation may be drawn, as a share of the way to the next hole.
+  private static final double REACH = 0.4;
 
   private final List<RingResult> maps;
   private final Study study;
@@ -72,12 +76,14 @@ final class RingMaps {
     return maps.get(0).surface() == Surface.WALL;
   }
 
-  /** The largest round factor with which no deviation reaches the next hole. */
+  /** The largest round factor with which most holes stay nearer to their place than to the next. */
   static int times(List<RingResult> maps) {
-    double largest = holes(maps).mapToDouble(HoleError::deviation).max().orElse(0);
+    double usual =
+        Math.sqrt(
+            holes(maps).mapToDouble(hole -> Math.pow(hole.deviation(), 2)).average().orElse(0));
     double room = maps.stream().mapToDouble(RingMaps::spacing).min().orElse(0);
     for (int factor : TIMES) {
-      if (factor * largest <= room) {
+      if (factor * usual <= REACH * room) {
         return factor;
       }
     }
@@ -112,10 +118,16 @@ final class RingMaps {
     double wrap = maps.stream().mapToDouble(RingResult::extent).max().orElse(1);
     double reach =
         times * holes(maps).mapToDouble(hole -> Math.abs(hole.heightError())).max().orElse(0);
-    double half = Math.max(1.25 * reach, 26 * wrap / width);
-    double across = wrap * (1 + 2 * MARGIN);
-    int height = (int) Math.ceil(2 * half / across * width);
-    return new Layout(columns, width, height, -MARGIN * wrap, wrap * (1 + MARGIN), -half, half);
+    Range along =
+        Range.of(holes(maps).mapToDouble(hole -> hole.intendedAlong() + times * hole.alongError()));
+    along.add(0);
+    along.add(wrap);
+    double left = along.low() - MARGIN * wrap;
+    double right = along.high() + MARGIN * wrap;
+    double pixel = (right - left) / width;
+    double half = Math.max(reach + ROOM_FOR_WORDS * pixel, LEAST_HALF_HEIGHT * pixel);
+    int height = (int) Math.ceil(2 * half / (right - left) * width);
+    return new Layout(columns, width, height, left, right, -half, half);
   }
 
   private Layout base() {
@@ -155,14 +167,14 @@ final class RingMaps {
   private List<KeyEntry> key() {
     List<KeyEntry> key = new ArrayList<>();
     key.add(new KeyEntry.Symbol(Glyph.CIRCLE, Hue.GREY, Fill.HOLLOW, 9, "meant place"));
+    key.add(bar(70, 1, Hue.BLACK, "on the " + (isWall() ? "wall" : "base")));
+    key.add(bar(34, times, Hue.BLACK, "of deviation"));
     List<Optional<String>> designs =
         maps.stream().map(map -> design(map.build())).distinct().toList();
     for (Optional<String> design : styles.inOrder(designs)) {
       String of = designs.size() == 1 ? "" : ", " + DesignStyles.name(design);
       key.add(styles.of(design).key("measured" + of));
     }
-    key.add(bar(70, 1, Hue.BLACK, "on the " + (isWall() ? "wall" : "base")));
-    key.add(bar(34, times, Hue.BLACK, "of deviation"));
     return key;
   }
 
@@ -191,6 +203,7 @@ final class RingMaps {
         new Axis("", layout.left(), layout.right(), Axis.Ticks.NONE),
         new Axis("", layout.bottom(), layout.top(), Axis.Ticks.NONE),
         0,
+        0,
         marks(map));
   }
 
@@ -204,13 +217,24 @@ final class RingMaps {
       meant.add(isWall() ? new Spot(hole.intendedAlong(), 0) : onBase(hole, 0));
       found.add(isWall() ? onWall(hole, up) : onBase(hole, times));
     }
-    for (int i = 0; i < meant.size(); i++) {
-      marks.add(new Mark.Line(Points.of(meant.get(i), found.get(i)), style.hue(), Dash.SOLID, 1.5));
-    }
+    marks.add(new Mark.Line(joined(meant, found), style.hue(), Dash.SOLID, 1.5));
     marks.add(new Mark.Dots(Points.of(meant), Hue.GREY, Glyph.CIRCLE, Fill.HOLLOW, 9));
     marks.add(new Mark.Dots(Points.of(found), style.hue(), style.glyph(), style.fill(), 9));
-    worst(map).ifPresent(index -> marks.add(name(map.holes().get(index), found.get(index))));
+    if (map.holes().size() > 1) {
+      worst(map).ifPresent(index -> marks.add(name(map.holes().get(index), found.get(index))));
+    }
     return marks;
+  }
+
+  /** A line from each place to the place of the same number, with a break after it. */
+  private static Points joined(List<Spot> from, List<Spot> to) {
+    List<Spot> joined = new ArrayList<>();
+    for (int i = 0; i < from.size(); i++) {
+      joined.add(from.get(i));
+      joined.add(to.get(i));
+      joined.add(new Spot(to.get(i).x(), Double.NaN));
+    }
+    return Points.of(joined);
   }
 
   private static Optional<Integer> worst(RingResult map) {

@@ -94,7 +94,7 @@ final class RunChart {
     addCurves(marks, flame, Hue.VERMILION, Dash.SOLID, 1.3);
     peak().ifPresent(peak -> addPeak(marks, peak));
     Axis y = temperature("flame", flame, DoubleStream.empty());
-    return new Panel(box, y.title(), "", timeAxis, y, LANES, marks);
+    return new Panel(box, y.title(), "", timeAxis, y, 0, LANES, marks);
   }
 
   private Optional<Spot> peak() {
@@ -129,13 +129,14 @@ final class RunChart {
 
   private Panel water(Box box, int lanes) {
     List<Mark> marks = new ArrayList<>(moments(lanes));
-    boilingPoint().ifPresent(at -> addBoilingPoint(marks, at));
+    boilingPoint().ifPresent(at -> marks.add(boilingLine(at)));
     addCurves(marks, with(Role.AMBIENT), Hue.GREEN, Dash.DASHED, 1.6);
     addCurves(marks, with(Role.WATER), Hue.BLUE, Dash.SOLID, 2);
     run.sketch().plateau().ifPresent(plateau -> addPlateau(marks, plateau));
+    boilingPoint().ifPresent(at -> marks.add(boilingLabel(at)));
     Axis y =
         temperature(heading(), below, boilingPoint().stream().mapToDouble(Double::doubleValue));
-    return new Panel(box, y.title(), "", time, y, lanes, marks);
+    return new Panel(box, y.title(), "", time, y, 0, lanes, marks);
   }
 
   private String heading() {
@@ -154,17 +155,19 @@ final class RunChart {
         : run.conditions().boilingPoint().ifKnown().map(point -> degrees.of(point.value()));
   }
 
-  private void addBoilingPoint(List<Mark> marks, double at) {
+  private Mark boilingLine(double at) {
     Points line = Points.of(new Spot(time.from(), at), new Spot(time.to(), at));
-    marks.add(new Mark.Line(line, Hue.GREY, Dash.DOTTED, 1.2));
-    double shown = run.conditions().boilingPoint().orNaN();
-    marks.add(
-        new Mark.Label(
-            spread(at),
-            "boiling point " + display.value(shown, 0.5, Dimension.TEMPERATURE),
-            Hue.GREY,
-            Weight.PLAIN,
-            Need.IF_ROOM));
+    return new Mark.Line(line, Hue.GREY, Dash.DOTTED, 1.2);
+  }
+
+  private Mark boilingLabel(double at) {
+    double held = run.conditions().boilingPoint().orNaN();
+    return new Mark.Label(
+        spread(at),
+        "boiling point " + display.value(held, 0.5, Dimension.TEMPERATURE),
+        Hue.GREY,
+        Weight.PLAIN,
+        Need.IF_ROOM);
   }
 
   /** Places all along the time axis, those at the right first. */

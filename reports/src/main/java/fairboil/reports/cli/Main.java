@@ -27,12 +27,12 @@ import picocli.CommandLine.Spec;
             + " publishable results.",
     footer = {
       "",
-      "Exit status: 0 done; 1 done, but errors in the data left something out; 2 wrong usage;",
-      "3 the study cannot be read; 4 the report could not be written.",
+      "Exit status: 0 done; 1 done, but errors in the data left something out;",
+      "2 wrong usage; 3 the study cannot be read; 4 the report could not be written.",
       "",
       "Burn stoves outdoors only. Nothing here measures carbon monoxide or smoke."
     },
-    subcommands = {NewCommand.class, CheckCommand.class, ReportCommand.class})
+    subcommands = {NewCommand.class, CheckCommand.class, ReportCommand.class, PrintCommand.class})
 public final class Main implements Runnable {
 
   @Spec private CommandSpec spec;
@@ -78,7 +78,8 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "say what to do: new, check or report.");
+    throw new ParameterException(
+        spec.commandLine(), "say what to do: new, check, report or print.");
   }
 
   private static int explainUsage(ParameterException e, String[] args) {

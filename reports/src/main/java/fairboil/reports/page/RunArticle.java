@@ -14,6 +14,7 @@ import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.RunView;
 import fairboil.reports.page.view.TableView;
 import fairboil.reports.words.Labels;
+import fairboil.reports.words.Names;
 import fairboil.reports.words.RunWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,8 +47,8 @@ final class RunArticle {
   }
 
   private static String build(RunResult run) {
-    String name = "build " + run.build().key().name();
-    return run.build().design().map(design -> name + ", " + design).orElse(name);
+    String name = "build " + Names.inSentence(run.build().key().name());
+    return run.build().design().map(design -> name + ", " + Names.inSentence(design)).orElse(name);
   }
 
   private FigureView figure(RunResult run, Picture picture) {

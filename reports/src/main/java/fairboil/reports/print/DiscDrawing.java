@@ -44,7 +44,7 @@ final class DiscDrawing {
       ray(degrees, 5, disc.radius(), Pen.GRID);
     }
     for (double r = 10; r < disc.radius() - 8; r += 10) {
-      double angle = Math.toRadians(-5);
+      double angle = betweenSpots();
       String words = String.valueOf((int) r);
       page.text(words, x(r, angle), y(r, angle) + 0.8, Type.NOTE, Canvas.Side.MIDDLE);
     }
@@ -113,19 +113,16 @@ final class DiscDrawing {
     // A centre hole has no outside: its number stands where no spoke of a circle begins.
     double angle = spot.radius() > 0 ? spot.angle() : Math.toRadians(-50);
     middle(circle.letter() + spot.division(), spot.radius() + beyond, angle, Type.STRONG);
-    String note = note(spot);
-    if (!note.isEmpty()) {
+    if (spot.hole().isEmpty()) {
       double r = spot.radius() + beyond;
-      page.text(note, x(r, angle), y(r, angle) + 3.6, Type.NOTE, Canvas.Side.MIDDLE);
+      page.text("no hole", x(r, angle), y(r, angle) + 3.6, Type.NOTE, Canvas.Side.MIDDLE);
     }
   }
 
-  private static String note(Spot spot) {
-    if (spot.hole().isEmpty()) {
-      return "no hole";
-    }
-    int hole = spot.hole().getAsInt();
-    return hole == spot.division() ? "" : "hole " + hole;
+  /** An angle at which the first circle has no hole. */
+  private double betweenSpots() {
+    RingPlan plan = disc.circles().get(0).plan();
+    return plan.angle(1) - Math.PI / plan.divisions();
   }
 
   private void middle(String text, double r, double angle, Type type) {

@@ -77,10 +77,11 @@ final class DiscFile {
     double right = left + tiles.width();
     double bottom = TOP + tiles.height();
     String piece = "Piece " + (tile.row() + 1) + "-" + (tile.column() + 1);
-    page.box(left, TOP, tiles.width(), tiles.height(), Pen.CUT);
+    double tabRight = tile.column() + 1 < tiles.across() ? DiscTiles.TAB : 0;
+    double tabBelow = tile.row() + 1 < tiles.down() ? DiscTiles.TAB : 0;
     page.text(piece + " (row-column)", left, TOP - 1.2, Type.SMALL_STRONG, Canvas.Side.LEFT);
-    if (tile.column() + 1 < tiles.across()) {
-      page.fill(right, TOP, DiscTiles.TAB, tiles.height(), Ink.PALE);
+    if (tabRight > 0) {
+      page.fill(right, TOP, tabRight, tiles.height(), Ink.PALE);
       page.line(right, TOP, right, bottom, Pen.JOIN);
       page.textUp(
           "edge of the next piece meets the line: glue under",
@@ -89,8 +90,8 @@ final class DiscFile {
           Type.NOTE,
           Canvas.Side.MIDDLE);
     }
-    if (tile.row() + 1 < tiles.down()) {
-      page.fill(left, bottom, tiles.width(), DiscTiles.TAB, Ink.PALE);
+    if (tabBelow > 0) {
+      page.fill(left, bottom, tiles.width(), tabBelow, Ink.PALE);
       page.line(left, bottom, right, bottom, Pen.JOIN);
       page.text(
           "edge of the piece below meets the line: glue under",
@@ -99,6 +100,7 @@ final class DiscFile {
           Type.NOTE,
           Canvas.Side.MIDDLE);
     }
+    page.box(left, TOP, tiles.width() + tabRight, tiles.height() + tabBelow, Pen.CUT);
   }
 
   private String aside() {
@@ -110,7 +112,7 @@ final class DiscFile {
         disc.circles().size() > 3
             ? disc.circles().size() + " circles: see the table"
             : disc.circles().stream().map(DiscFile::words).collect(Collectors.joining("; "));
-    return "For " + owners + ", seen from outside. " + circles + ".";
+    return "For " + owners + ", seen from outside: " + circles + ".";
   }
 
   private static String words(Disc.Circle circle) {

@@ -1,7 +1,9 @@
 package fairboil.reports.print;
 
 import fairboil.ingest.choice.DisplayUnits;
+import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Column;
+import fairboil.ingest.sheet.RunsSheet;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,11 +19,13 @@ final class FieldGrid {
 
   private final Flow flow;
   private final Lettering lettering;
+  private final DisplayUnits units;
   private final Display display;
 
   FieldGrid(Flow flow, Lettering lettering, DisplayUnits units) {
     this.flow = flow;
     this.lettering = lettering;
+    this.units = units;
     this.display = Display.in(units);
   }
 
@@ -104,6 +108,9 @@ final class FieldGrid {
    * The unit to write it in; a run sheet tells one that suits the study, any other may be added.
    */
   private String unit(Column<?> column) {
+    if (column == RunsSheet.ALTITUDE) {
+      return units == DisplayUnits.US ? Unit.FOOT.symbol() : Unit.METRE.symbol();
+    }
     return column.dimensions().stream()
         .map(dimension -> display.scale(dimension).isClock() ? "min:s" : display.symbol(dimension))
         .collect(Collectors.joining(" or "));

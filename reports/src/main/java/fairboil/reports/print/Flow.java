@@ -5,7 +5,7 @@ import java.util.List;
 /** Text, tables and boxes set one below the other, over as many upright pages as they need. */
 final class Flow {
 
-  private static final double INDENT = 9;
+  private static final double INDENT = 11;
 
   private final Booklet booklet;
   private final Head head;

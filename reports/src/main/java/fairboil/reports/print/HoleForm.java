@@ -94,10 +94,7 @@ final class HoleForm {
   private static String words(RingPlan plan) {
     String place = plan.isOnBase() ? "In the base. " : RingWords.height(plan) + " ";
     OptionalDouble wrap = plan.wrap();
-    String length =
-        wrap.isPresent()
-            ? "Wrap " + Lengths.both(wrap.getAsDouble()) + "; measured again: ______ "
-            : "";
+    String length = wrap.isPresent() ? "Wrap " + Lengths.both(wrap.getAsDouble()) + "." : "";
     return RingWords.holes(plan) + ". " + place + length;
   }
 

@@ -35,6 +35,6 @@ final class Lengths {
 
   /** {@code 22.5 °}. */
   static String angle(double radians) {
-    return METRIC.number(radians, Math.toRadians(0.02), Dimension.ANGLE) + " °";
+    return METRIC.number(radians, Math.toRadians(0.2), Dimension.ANGLE) + " °";
   }
 }

@@ -12,6 +12,9 @@ final class StripDrawing {
   /** Half the cross of a hole whose diameter was not told, mm. */
   private static final double PLAIN_ARM = 2.5;
 
+  /** The longest arm, as a part of the distance between divisions. */
+  private static final double CLEAR = 0.45;
+
   /** The least distance between divisions at which each carries words, mm. */
   private static final double ROOM_FOR_WORDS = 11;
 
@@ -47,8 +50,8 @@ final class StripDrawing {
     page.box(piece.x(), piece.y(), piece.length() + StripLayout.TAB, width, Pen.CUT);
     page.line(right, piece.y(), right, piece.y() + width, Pen.JOIN);
     boolean last = index + 1 == strip.pieces().size();
-    String meets = last ? "edge of piece 1 meets line" : "edge of piece " + (index + 2);
-    String glue = last ? "when wrapped: glue under" : "meets line: glue under";
+    String meets = last ? "piece 1 meets this line" : "piece " + (index + 2) + " meets this line";
+    String glue = last ? "when wrapped" : "glue under it";
     double middle = piece.y() + width / 2;
     page.textUp(meets, right + 5, middle, Type.NOTE, Canvas.Side.MIDDLE);
     page.textUp(glue, right + 8, middle, Type.NOTE, Canvas.Side.MIDDLE);
@@ -80,7 +83,7 @@ final class StripDrawing {
 
   private void hole(double x, double y) {
     double radius = strip.plan().diameter().orElse(0) / 2;
-    double arm = radius > 0 ? radius + ARM : PLAIN_ARM;
+    double arm = Math.min(radius > 0 ? radius + ARM : PLAIN_ARM, CLEAR * strip.spacing());
     page.line(x - arm, y, x + arm, y, Pen.MARK);
     if (radius > 0) {
       page.circle(x, y, radius, Pen.FINE);

@@ -44,7 +44,7 @@ final class ComparisonTable {
           ranks.b(),
           Optional.empty(),
           OptionalDouble.of(ranks.test().pValue()),
-          "rank sum, a run that did not boil counted as longest");
+          "ranks, " + ranks.unit().label() + ", a run that did not boil counted as longest");
     }
 
     private OptionalDouble held(ToDoubleFunction<Comparison> get) {

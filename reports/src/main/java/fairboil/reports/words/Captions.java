@@ -66,7 +66,7 @@ public final class Captions {
                 + " interval of the line.";
     return new Caption(
         capitalised(response) + " against hole error, ring " + Names.inSentence(effect.ring()),
-        counts + ": " + answer,
+        effect.headline().isPresent() ? counts + ": " + answer : capitalised(answer),
         capitalised(counts) + ". " + sentence(answer) + marks,
         "Chart of "
             + response

@@ -90,14 +90,30 @@ public final class CompareWords {
         + boiled(pair.level(), pair.a(), pair.boiledA(), pair.runsA())
         + " and in "
         + boiled(pair.level(), pair.b(), pair.boiledB(), pair.runsB())
-        + ". Counting a run that did not boil as longer than any that did, a run"
-        + whose(pair.level())
-        + name(pair.level(), pair.a())
-        + " had the longer "
-        + pair.measure().label()
-        + " in "
-        + Display.percent(pair.test().superiority())
-        + " of the pairs that can be made.";
+        + ". Counting a run that did not boil as longer than any that did, "
+        + longer(pair)
+        + ".";
+  }
+
+  private static String longer(RankComparison pair) {
+    String first = whose(pair.level()) + name(pair.level(), pair.a());
+    String longer = " had the longer " + pair.measure().label() + " in ";
+    String share = Display.percent(pair.test().superiority());
+    return switch (pair.unit()) {
+      case RUNS -> "a run" + first + longer + share + " of the pairs that can be made";
+      case BUILDS ->
+          "and judging each build by its middle run, a build"
+              + first
+              + longer
+              + share
+              + " of the pairs that can be made";
+      case WITHIN_BUILDS ->
+          "and judging each build by its middle runs, those"
+              + first
+              + longer
+              + share
+              + " of the builds that had both";
+    };
   }
 
   private static String boiled(String level, String name, int boiled, int runs) {

@@ -50,23 +50,30 @@ class CompareWordsTest {
 
   @Test
   void runsThatDidNotBoilAreNotLeftOut() {
-    RankComparison ranks =
-        new RankComparison(
-            Measure.BOIL_TIME,
-            "lid",
-            "on",
-            "off",
-            3,
-            4,
-            4,
-            4,
-            RankComparison.Unit.RUNS,
-            new RankSum(0.75, 0.3, RankSum.Method.EXACT));
-    assertThat(words.sentence(ranks).replace('\u00a0', ' '))
+    assertThat(words.sentence(ranks(RankComparison.Unit.RUNS)).replace('\u00a0', ' '))
         .isEqualTo(
             "The water boiled in 3 of 4 runs with lid on and in 4 of 4 runs with lid off. Counting"
                 + " a run that did not boil as longer than any that did, a run with lid on had the"
                 + " longer boil time in 75 % of the pairs that can be made.");
+    assertThat(words.sentence(ranks(RankComparison.Unit.BUILDS)))
+        .contains("judging each build by its middle run, a build with lid on had the longer");
+    assertThat(words.sentence(ranks(RankComparison.Unit.WITHIN_BUILDS)))
+        .contains("those with lid on had the longer boil time")
+        .endsWith("of the builds that had both.");
+  }
+
+  private static RankComparison ranks(RankComparison.Unit unit) {
+    return new RankComparison(
+        Measure.BOIL_TIME,
+        "lid",
+        "on",
+        "off",
+        3,
+        4,
+        4,
+        4,
+        unit,
+        new RankSum(0.75, 0.3, RankSum.Method.EXACT));
   }
 
   @Test

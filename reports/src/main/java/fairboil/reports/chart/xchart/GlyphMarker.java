@@ -1,6 +1,7 @@
 package fairboil.reports.chart.xchart;
 
 import fairboil.reports.chart.Glyph;
+import fairboil.reports.chart.Mark;
 import fairboil.reports.chart.Mark.Fill;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -26,6 +27,10 @@ final class GlyphMarker extends Marker {
     this.shape = AffineTransform.getScaleInstance(size, size).createTransformedShape(unit(glyph));
     this.fill = fill;
     this.color = color;
+  }
+
+  static GlyphMarker of(Mark.Dots dots) {
+    return new GlyphMarker(dots.glyph(), dots.fill(), Ink.color(dots.hue()), dots.size());
   }
 
   /** The shape about the origin, about one wide. */

@@ -35,55 +35,54 @@ final class Labels {
     this.bold = lettering.font(Weight.BOLD, 12.5f);
   }
 
-  void paint(Graphics2D g, Panel panel, PanelChart chart) {
+  void paint(Graphics2D g, Panel panel, Frame frame) {
     if (panel.marks().stream().noneMatch(Mark.Label.class::isInstance)) {
       return;
     }
     Occupancy occupancy = new Occupancy(panel.box().width(), panel.box().height());
-    panel.marks().forEach(mark -> take(occupancy, mark, panel, chart));
+    panel.marks().forEach(mark -> take(occupancy, mark, panel, frame));
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Label label) {
-        paint(g, label, panel, chart, occupancy);
+        paint(g, label, frame, occupancy);
       }
     }
   }
 
-  private static void take(Occupancy occupancy, Mark mark, Panel panel, PanelChart chart) {
+  private static void take(Occupancy occupancy, Mark mark, Panel panel, Frame frame) {
     if (mark instanceof Mark.Line line) {
-      takeLine(occupancy, line.points(), chart);
+      takeLine(occupancy, line.points(), frame);
     } else if (mark instanceof Mark.Dots dots) {
       for (int i = 0; i < dots.points().size(); i++) {
-        takeDot(occupancy, dots.points().at(i), dots.size(), chart);
+        takeDot(occupancy, dots.points().at(i), dots.size(), frame);
       }
     } else if (mark instanceof Mark.Moment moment) {
-      double x = chart.x(moment.x());
-      occupancy.take(x, chart.y(panel.y().from()), x, chart.y(panel.y().to()));
+      double x = frame.x(moment.x());
+      occupancy.take(x, frame.y(panel.y().from()), x, frame.y(panel.y().to()));
     }
   }
 
-  private static void takeLine(Occupancy occupancy, Points points, PanelChart chart) {
+  private static void takeLine(Occupancy occupancy, Points points, Frame frame) {
     for (int i = 1; i < points.size(); i++) {
       Spot from = points.at(i - 1);
       Spot to = points.at(i);
       if (!Double.isNaN(from.y()) && !Double.isNaN(to.y())) {
-        occupancy.take(chart.x(from.x()), chart.y(from.y()), chart.x(to.x()), chart.y(to.y()));
+        occupancy.take(frame.x(from.x()), frame.y(from.y()), frame.x(to.x()), frame.y(to.y()));
       }
     }
   }
 
-  private static void takeDot(Occupancy occupancy, Spot spot, double size, PanelChart chart) {
+  private static void takeDot(Occupancy occupancy, Spot spot, double size, Frame frame) {
     if (!Double.isNaN(spot.y())) {
-      double x = chart.x(spot.x()) - size / 2;
-      occupancy.take(new Rectangle2D.Double(x, chart.y(spot.y()) - size / 2, size, size));
+      double x = frame.x(spot.x()) - size / 2;
+      occupancy.take(new Rectangle2D.Double(x, frame.y(spot.y()) - size / 2, size, size));
     }
   }
 
-  private void paint(
-      Graphics2D g, Mark.Label label, Panel panel, PanelChart chart, Occupancy occupancy) {
+  private void paint(Graphics2D g, Mark.Label label, Frame frame, Occupancy occupancy) {
     Font font = label.weight() == Weight.BOLD ? bold : plain;
     String text = lettering.fitted(label.text(), font, WIDEST);
     double width = lettering.width(text, font);
-    place(label, width, panel, chart, occupancy)
+    place(label, width, frame, occupancy)
         .ifPresent(
             area -> {
               if (occupancy.taken(area) > 0) {
@@ -98,14 +97,14 @@ final class Labels {
 
   /** The first free place, else the one that hides least if the label must stand. */
   private static Optional<Rectangle2D> place(
-      Mark.Label label, double width, Panel panel, PanelChart chart, Occupancy occupancy) {
-    Rectangle2D plot = plot(panel, chart);
+      Mark.Label label, double width, Frame frame, Occupancy occupancy) {
+    Rectangle2D plot = frame.plot();
     Rectangle2D best = null;
     int least = Integer.MAX_VALUE;
     for (Spot spot : label.spots()) {
       for (double distance : DISTANCES) {
         for (int[] side : SIDES) {
-          Rectangle2D area = beside(spot, side, distance, width, chart);
+          Rectangle2D area = beside(spot, side, distance, width, frame);
           int hidden = plot.contains(area) ? occupancy.taken(area) : Integer.MAX_VALUE;
           if (hidden == 0) {
             return Optional.of(area);
@@ -121,18 +120,11 @@ final class Labels {
   }
 
   private static Rectangle2D beside(
-      Spot spot, int[] side, double distance, double width, PanelChart chart) {
+      Spot spot, int[] side, double distance, double width, Frame frame) {
     boolean corner = side[0] != 0 && side[1] != 0;
     double gap = corner ? distance * 0.5 : distance;
-    double x = chart.x(spot.x()) + side[0] * (gap + width / 2) - width / 2;
-    double y = chart.y(spot.y()) + side[1] * (gap + HEIGHT / 2) - HEIGHT / 2;
+    double x = frame.x(spot.x()) + side[0] * (gap + width / 2) - width / 2;
+    double y = frame.y(spot.y()) + side[1] * (gap + HEIGHT / 2) - HEIGHT / 2;
     return new Rectangle2D.Double(x, y, width, HEIGHT);
-  }
-
-  private static Rectangle2D plot(Panel panel, PanelChart chart) {
-    double left = chart.x(panel.x().from());
-    double top = chart.y(panel.y().to());
-    return new Rectangle2D.Double(
-        left, top, chart.x(panel.x().to()) - left, chart.y(panel.y().from()) - top);
   }
 }

@@ -51,12 +51,12 @@ final class MomentLanes {
     }
   }
 
-  void paint(Graphics2D g, Panel panel, PanelChart chart) {
+  void paint(Graphics2D g, Panel panel, Frame frame) {
     if (panel.lanes() == 0) {
       return;
     }
-    double top = chart.y(panel.y().to());
-    for (Placed placed : placed(panel, chart)) {
+    double top = frame.y(panel.y().to());
+    for (Placed placed : placed(panel, frame)) {
       double baseline = FIRST_BASELINE - placed.lane() * LANE;
       g.setColor(Ink.MOMENT);
       g.setStroke(Ink.HAIR);
@@ -65,7 +65,7 @@ final class MomentLanes {
     }
   }
 
-  private List<Placed> placed(Panel panel, PanelChart chart) {
+  List<Placed> placed(Panel panel, Frame frame) {
     List<Mark.Moment> moments = new ArrayList<>();
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Moment moment && !moment.text().isEmpty()) {
@@ -76,7 +76,7 @@ final class MomentLanes {
     List<Placed> placed = new ArrayList<>();
     for (Mark.Moment moment : moments) {
       String text = lettering.fitted(moment.text(), font, WIDEST);
-      place(text, chart.x(moment.x()), panel, placed).ifPresent(placed::add);
+      place(text, frame.x(moment.x()), panel, placed).ifPresent(placed::add);
     }
     return placed;
   }

@@ -2,14 +2,15 @@ package fairboil.reports.chart.xchart;
 
 import fairboil.reports.chart.Axis;
 import fairboil.reports.chart.Axis.Ticks;
-import fairboil.reports.chart.Dash;
 import fairboil.reports.chart.Mark;
 import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.chart.Panel;
 import fairboil.reports.chart.Points;
 import fairboil.reports.chart.Spot;
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import org.knowm.xchart.XYChart;
@@ -24,13 +25,14 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 final class PanelChart {
 
   private static final int FIGURES_WIDTH = 50;
-  private static final Color NONE = new Color(0, 0, 0, 0);
+  private static final double UNEVEN = 0.3141;
 
   private final Panel panel;
   private final XYChart chart;
   private int series;
 
-  PanelChart(Panel panel, Lettering lettering) {
+  /** The panel's axes, and those of its marks. */
+  PanelChart(Panel panel, List<Mark> marks, Lettering lettering) {
     this.panel = panel;
     this.chart =
         new XYChartBuilder()
@@ -39,8 +41,8 @@ final class PanelChart {
             .xAxisTitle(panel.x().title())
             .build();
     style(chart.getStyler(), lettering);
-    addCorners();
-    panel.marks().forEach(this::add);
+    addUnseen();
+    marks.forEach(this::add);
   }
 
   /** Paints the panel with its upper left corner at the origin. */
@@ -48,14 +50,17 @@ final class PanelChart {
     chart.paint(g, panel.box().width(), panel.box().height());
   }
 
-  /** Where a place of the panel was painted; only after {@link #paint}. */
-  double x(double value) {
-    return chart.getScreenXFromChart(value);
-  }
-
-  /** Where a place of the panel was painted; only after {@link #paint}. */
-  double y(double value) {
-    return chart.getScreenYFromChart(value);
+  /** Where the axes were painted; only after {@link #paint}. */
+  Frame frame() {
+    Axis x = panel.x();
+    Axis y = panel.y();
+    return new Frame(
+        x,
+        y,
+        chart.getScreenXFromChart(x.from()),
+        chart.getScreenXFromChart(x.to()),
+        chart.getScreenYFromChart(y.to()),
+        chart.getScreenYFromChart(y.from()));
   }
 
   private void style(XYStyler styler, Lettering lettering) {
@@ -66,7 +71,7 @@ final class PanelChart {
     styler.setPlotBorderVisible(false);
     styler.setChartTitleVisible(false);
     styler.setLegendVisible(false);
-    styler.setChartPadding(0);
+    styler.setChartPadding(panel.edge());
     styler.setPlotMargin(0);
     styler.setPlotContentSize(1);
     styler.setChartFontColor(Ink.TEXT);
@@ -107,29 +112,32 @@ final class PanelChart {
     }
   }
 
-  /** A chart without a series would have no axes. */
-  private void addCorners() {
-    addLine(
-            Points.of(
-                new Spot(panel.x().from(), panel.y().from()),
-                new Spot(panel.x().to(), panel.y().to())),
-            NONE,
-            Dash.SOLID,
-            0)
-        .setLineStyle(SeriesLines.NONE);
+  /**
+   * Three unseen places, unevenly spaced. A chart without a series would have no axes, and where
+   * all values are evenly spaced XChart writes figures at the values alone, that is often none.
+   */
+  private void addUnseen() {
+    Axis x = panel.x();
+    Axis y = panel.y();
+    Points places =
+        Points.of(
+            new Spot(x.from(), y.from()),
+            new Spot(x.from() + UNEVEN * x.length(), y.from() + UNEVEN * y.length()),
+            new Spot(x.to(), y.to()));
+    addLine(places, Ink.PAPER, SeriesLines.NONE);
   }
 
   private void add(Mark mark) {
     if (mark instanceof Mark.Band band) {
       addBand(band);
     } else if (mark instanceof Mark.Line line && !line.points().isBlank()) {
-      addLine(line.points(), Ink.color(line.hue()), line.dash(), line.width());
+      addLine(line.points(), Ink.color(line.hue()), Ink.stroke(line.dash(), line.width()));
     } else if (mark instanceof Mark.Dots dots && !dots.points().isBlank()) {
       addDots(dots);
     } else if (mark instanceof Mark.Moment moment) {
       Points upright =
           Points.of(new Spot(moment.x(), panel.y().from()), new Spot(moment.x(), panel.y().to()));
-      addLine(upright, Ink.MOMENT, Dash.SOLID, 1);
+      addLine(upright, Ink.MOMENT, Ink.HAIR);
     }
   }
 
@@ -143,23 +151,18 @@ final class PanelChart {
     }
   }
 
-  private XYSeries addLine(Points points, Color color, Dash dash, double width) {
+  private void addLine(Points points, Color color, BasicStroke stroke) {
     XYSeries line = series(points);
     line.setXYSeriesRenderStyle(XYSeriesRenderStyle.Line);
     line.setLineColor(color);
-    line.setLineStyle(Ink.stroke(dash, width));
+    line.setLineStyle(stroke);
     line.setMarker(SeriesMarkers.NONE);
-    // XChart strokes each piece by itself, which would begin every dash anew; a smooth line is one.
-    line.setSmooth(dash != Dash.SOLID);
-    return line;
   }
 
   private void addDots(Mark.Dots dots) {
-    Color color = Ink.color(dots.hue());
     XYSeries points = series(dots.points());
     points.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
-    points.setMarkerColor(color);
-    points.setMarker(new GlyphMarker(dots.glyph(), dots.fill(), color, dots.size()));
+    points.setMarker(GlyphMarker.of(dots));
   }
 
   private XYSeries series(Points points) {

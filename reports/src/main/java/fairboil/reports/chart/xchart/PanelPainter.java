@@ -1,6 +1,5 @@
 package fairboil.reports.chart.xchart;
 
-import fairboil.reports.chart.Box;
 import fairboil.reports.chart.Mark;
 import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.chart.Panel;
@@ -32,41 +31,46 @@ final class PanelPainter {
   }
 
   void paint(Graphics2D sheet, Panel panel) {
-    PanelChart chart = new PanelChart(panel, lettering);
+    Traces traces = new Traces(panel.marks());
+    PanelChart chart = new PanelChart(panel, traces.under(), lettering);
     Graphics2D g = (Graphics2D) sheet.create();
     try {
       g.translate(panel.box().x(), panel.box().y());
       Graphics2D own = (Graphics2D) g.create();
       chart.paint(own);
       own.dispose();
+      Frame frame = chart.frame();
+      traces.paint(g, frame);
       paintHeading(g, panel);
-      paintRows(g, panel, chart);
-      labels.paint(g, panel, chart);
-      lanes.paint(g, panel, chart);
+      paintRows(g, panel, frame);
+      labels.paint(g, panel, frame);
+      lanes.paint(g, panel, frame);
     } finally {
       g.dispose();
     }
   }
 
   private void paintHeading(Graphics2D g, Panel panel) {
-    double room = panel.box().width();
+    double room = panel.box().width() - 2 * panel.edge();
+    double baseline = panel.edge() - HEADING_RISE;
     String note = lettering.fitted(panel.note(), noteFont, room * 0.75);
     double noteWidth = note.isEmpty() ? 0 : lettering.width(note, noteFont) + 8;
     String heading = lettering.fitted(panel.heading(), headingFont, room - noteWidth);
-    lettering.draw(g, heading, 0, -HEADING_RISE, headingFont, Ink.TEXT);
-    double after = lettering.width(heading, headingFont) + 8;
-    lettering.draw(g, note, after, -HEADING_RISE, noteFont, Ink.SECOND_TEXT);
+    lettering.draw(g, heading, panel.edge(), baseline, headingFont, Ink.TEXT);
+    double after = panel.edge() + lettering.width(heading, headingFont) + 8;
+    lettering.draw(g, note, after, baseline, noteFont, Ink.SECOND_TEXT);
   }
 
-  private void paintRows(Graphics2D g, Panel panel, PanelChart chart) {
-    Box box = panel.box();
+  private void paintRows(Graphics2D g, Panel panel, Frame frame) {
+    double room = panel.box().x() + frame.left() - ROW_GAP - 4;
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Row row) {
         Font font = row.weight() == Weight.BOLD ? boldRow : plainRow;
-        double baseline = chart.y(row.y()) + 4.5;
-        String left = lettering.fitted(row.left(), font, box.x() - ROW_GAP - 4);
-        lettering.drawRight(g, left, -ROW_GAP, baseline, font, Ink.color(row.hue()));
-        lettering.draw(g, row.right(), box.width() + ROW_GAP, baseline, plainRow, Ink.SECOND_TEXT);
+        double baseline = frame.y(row.y()) + 4.5;
+        String left = lettering.fitted(row.left(), font, room);
+        lettering.drawRight(g, left, frame.left() - ROW_GAP, baseline, font, Ink.color(row.hue()));
+        lettering.draw(
+            g, row.right(), frame.right() + ROW_GAP, baseline, plainRow, Ink.SECOND_TEXT);
       }
     }
   }

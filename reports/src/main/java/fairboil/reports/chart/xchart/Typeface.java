@@ -10,7 +10,7 @@ import java.io.InputStream;
 /** The bundled font, DejaVu Sans: read from the program itself, never from the machine. */
 final class Typeface {
 
-  private static final String SENTENCE =
+  static final String SENTENCE =
       "Charts cannot be drawn because Java finds no usable fonts here; install fontconfig and a"
           + " font (on Debian: apt-get install fontconfig fonts-dejavu-core) and try again.";
 

@@ -1,0 +1,90 @@
+package fairboil.analysis.run;
+
+import fairboil.analysis.sensor.SensorType;
+import fairboil.analysis.sensor.Thermocouple;
+import fairboil.ingest.choice.Role;
+import fairboil.ingest.log.Channel;
+import fairboil.ingest.log.Log;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.SensorsSheet;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Turns the voltages of a thermocouple into temperatures, its cold junction allowed for. */
+final class Voltages {
+
+  private Voltages() {}
+
+  /**
+   * The readings of a channel in °C, NaN where missing or out of the thermocouple's range; empty,
+   * with a finding, where the channel is in no voltage or its type or cold junction is not known.
+   */
+  static Optional<double[]> celsius(Log log, Channel channel, Findings findings) {
+    if (!channel.unit().measures(Dimension.VOLTAGE)) {
+      complain(channel, findings, "is in " + channel.unit().symbol() + ", not a temperature");
+      return Optional.empty();
+    }
+    Optional<SensorType> type =
+        channel
+            .sensor()
+            .flatMap(sensor -> sensor.row().value(SensorsSheet.TYPE))
+            .flatMap(SensorType::named)
+            .filter(SensorType::isThermocouple);
+    if (type.isEmpty()) {
+      complain(channel, findings, "is a voltage, and the type of its thermocouple is not told");
+      return Optional.empty();
+    }
+    Optional<Channel> cold = coldJunction(log, channel);
+    if (cold.isEmpty()) {
+      complain(channel, findings, "is a voltage, and no column holds its cold junction in °C");
+      return Optional.empty();
+    }
+    return Optional.of(convert(Thermocouple.of(type.get()), channel, cold.get(), findings));
+  }
+
+  private static void complain(Channel channel, Findings findings, String problem) {
+    findings.error(
+        channel.place(),
+        "the " + channel.role().label() + " column " + problem,
+        "log temperatures, or tell `type` and `cold junction` of the column in sensors.csv");
+  }
+
+  private static Optional<Channel> coldJunction(Log log, Channel channel) {
+    Optional<String> named =
+        channel.sensor().flatMap(sensor -> sensor.row().value(SensorsSheet.COLD_JUNCTION));
+    Optional<Channel> cold =
+        named.isPresent()
+            ? log.channels().stream().filter(each -> isNamed(each, named.get())).findFirst()
+            : log.channel(Role.COLD_JUNCTION);
+    return cold.filter(each -> each.unit().measures(Dimension.TEMPERATURE));
+  }
+
+  private static boolean isNamed(Channel channel, String name) {
+    String wanted = name.strip().toLowerCase(Locale.ROOT);
+    return channel.name().strip().toLowerCase(Locale.ROOT).equals(wanted);
+  }
+
+  private static double[] convert(
+      Thermocouple thermocouple, Channel channel, Channel cold, Findings findings) {
+    double[] volts = channel.values().asDoubleArray();
+    double[] junction = cold.values().asDoubleArray();
+    double[] celsius = new double[volts.length];
+    double last = Double.NaN;
+    int outOfRange = 0;
+    for (int i = 0; i < volts.length; i++) {
+      last = Double.isNaN(junction[i]) ? last : junction[i];
+      OptionalDouble hot =
+          Double.isNaN(volts[i]) ? OptionalDouble.empty() : thermocouple.celsius(volts[i], last);
+      celsius[i] = hot.orElse(Double.NaN);
+      outOfRange += hot.isEmpty() && !Double.isNaN(volts[i]) ? 1 : 0;
+    }
+    if (outOfRange > 0) {
+      findings.warning(
+          channel.place(),
+          outOfRange + " voltages are not those of a thermocouple of its type, and were set aside",
+          "check the type, the unit and the polarity of the column");
+    }
+    return celsius;
+  }
+}

@@ -1,0 +1,134 @@
+package fairboil.reports.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fairboil.ingest.choice.Surface;
+import fairboil.ingest.quantity.Quantity;
+import fairboil.ingest.quantity.Unit;
+import fairboil.ingest.sheet.RingsSheet;
+import java.util.ArrayList;
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** A base disc measured as if by a rule on the paper: rendered at 600 dpi. */
+class DiscScaleTest {
+
+  private static final Offset<Double> TENTH = within(0.1);
+  private static final double RADIUS = 40;
+
+  /** Eight holes, two of them level with each other above the centre, two beside it. */
+  private static Sheets base() {
+    return Sheets.study()
+        .ring(
+            "floor",
+            8,
+            r ->
+                r.put(RingsSheet.SURFACE, Surface.BASE)
+                    .put(RingsSheet.CIRCLE, Sheets.mm(RADIUS))
+                    .put(RingsSheet.WRAP, Sheets.mm(380))
+                    .put(RingsSheet.DIAMETER, Sheets.mm(6))
+                    .put(RingsSheet.START, Quantity.of(67.5, Unit.DEGREE)));
+  }
+
+  private static byte[] pdf(Paper paper) {
+    return Prints.of(base().read(), paper).files().stream()
+        .filter(file -> file.name().startsWith("base-disc"))
+        .findFirst()
+        .orElseThrow()
+        .pdf();
+  }
+
+  /**
+   * The chord between neighbours of a bolt circle is 2 R sin(180° / n); handbooks tabulate sin(180°
+   * / 8) as .382683 (common practice).
+   */
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void holesAreAChordApart(Paper paper) {
+    double chord = 2 * RADIUS * 0.382683;
+    Page page = Page.of(pdf(paper), 0);
+    double x0 = centreX(paper);
+    double y0 = centreY(paper);
+    double far = RADIUS * Math.cos(Math.PI / 8);
+    double half = chord / 2 + 6;
+    List<Double> level = page.linesAcross(y0 - far - 0.05, 0.1, x0 - half, x0 + half);
+    assertThat(middleOfLast(level) - middleOfFirst(level)).isEqualTo(chord, TENTH);
+    List<Double> upright = page.linesDown(x0 + far - 0.05, 0.1, y0 - half, y0 + half);
+    assertThat(middleOfLast(upright) - middleOfFirst(upright)).isEqualTo(chord, TENTH);
+  }
+
+  /** A scan through the middle of a hole meets its outline, its cross and its outline again. */
+  private static double middleOfFirst(List<Double> lines) {
+    assertThat(lines.get(2) - lines.get(0)).as("diameter").isEqualTo(6, TENTH);
+    return (lines.get(0) + lines.get(2)) / 2;
+  }
+
+  private static double middleOfLast(List<Double> lines) {
+    int last = lines.size() - 1;
+    assertThat(lines.get(last) - lines.get(last - 2)).as("diameter").isEqualTo(6, TENTH);
+    return (lines.get(last) + lines.get(last - 2)) / 2;
+  }
+
+  @Test
+  void rimIsWhatTheWrapMakesIt() {
+    Page page = Page.of(pdf(Paper.A4), 0);
+    double x0 = centreX(Paper.A4);
+    double y = centreY(Paper.A4) + 0.8;
+    List<Double> lines = page.linesAcross(y, 0.1, x0 - 75, x0 + 75);
+    double diameter = lines.get(lines.size() - 1) - lines.get(0);
+    assertThat(diameter).isEqualTo(380 / Math.PI, TENTH);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void barsLieBothWays(Paper paper) {
+    Page page = Page.of(pdf(paper), 0);
+    double below = paper.longSide() - Booklet.MARGIN - Booklet.FOOT - CheckBars.HEIGHT + 3;
+    List<Double> across = page.linesAcross(below + 0.05, 0.15, 5, paper.shortSide() - 5);
+    assertThat(across).hasSize(2);
+    assertThat(across.get(1) - across.get(0)).isEqualTo(100, TENTH);
+    List<Double> down = page.linesDown(Booklet.MARGIN + 1.05, 0.15, 30, 250);
+    assertThat(down.get(1) - down.get(0)).isEqualTo(100, TENTH);
+    assertThat(down.get(3) - down.get(2)).isEqualTo(101.6, TENTH);
+  }
+
+  @Test
+  void discLargerThanThePaperIsCutIntoEqualPieces() {
+    List<RingPlan> plans = new ArrayList<>();
+    Sheets.study()
+        .ring(
+            "drum",
+            12,
+            r -> r.put(RingsSheet.SURFACE, Surface.BASE).put(RingsSheet.CIRCLE, Sheets.mm(200)))
+        .read()
+        .rings()
+        .forEach(ring -> RingPlan.of(ring, new ArrayList<>()).ifPresent(plans::add));
+    Disc disc = Disc.of(plans, new ArrayList<>()).orElseThrow();
+    DiscTiles tiles = DiscFile.tiles(disc, Paper.LETTER);
+    assertThat(tiles.across() * tiles.width()).isGreaterThanOrEqualTo(2 * disc.radius());
+    assertThat(tiles.down() * tiles.height()).isGreaterThanOrEqualTo(2 * disc.radius());
+    assertThat(tiles.tiles()).hasSize(tiles.across() * tiles.down()).hasSizeGreaterThan(4);
+    for (DiscTiles.Tile tile : tiles.tiles()) {
+      assertThat(tiles.centreX(tile) + tile.column() * tiles.width())
+          .isEqualTo(tiles.across() * tiles.width() / 2, within(1e-9));
+    }
+  }
+
+  private static double centreX(Paper paper) {
+    DiscTiles tiles = tiles(paper);
+    return DiscFile.left(tiles, paper) + tiles.width() / 2;
+  }
+
+  private static double centreY(Paper paper) {
+    return DiscFile.top() + tiles(paper).height() / 2;
+  }
+
+  private static DiscTiles tiles(Paper paper) {
+    RingPlan plan = RingPlan.of(base().read().rings().get(0), new ArrayList<>()).orElseThrow();
+    return DiscFile.tiles(Disc.of(List.of(plan), new ArrayList<>()).orElseThrow(), paper);
+  }
+}
