@@ -41,6 +41,7 @@ final class LibrariesTest {
       only(
           "tech.tablesaw..",
           "fairboil.ingest.log..",
+          "fairboil.analysis.run..",
           "fairboil.analysis.trace..",
           "fairboil.reports.table..");
 
