@@ -81,7 +81,11 @@ class LauncherIT {
   void limitsMemoryUnlessToldOtherwise() throws IOException {
     Path java = fakeJava("17.0.15", "#!/bin/sh\nprintf '%s\\n' \"$@\"\n");
     assertThat(run(home, with(java), "./fairboil", "report", "my study").printed().lines())
-        .contains("-Xmx512m", "-XX:+UseSerialGC", "-jar", "./fairboil.jar")
+        .contains(
+            "-Xmx512m",
+            "-XX:+UseSerialGC",
+            "-jar",
+            home.toRealPath().resolve("fairboil.jar").toString())
         .endsWith("report", "my study");
     Map<String, String> more =
         Map.of(
