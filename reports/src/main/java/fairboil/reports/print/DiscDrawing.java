@@ -66,7 +66,7 @@ final class DiscDrawing {
     double tip = disc.radius() - 3.2;
     ray(0, disc.radius() - 8, tip, Pen.MARK);
     page.triangle(x0 + tip, y0, x0 + tip - 2.4, y0 - 0.9, x0 + tip - 2.4, y0 + 0.9);
-    page.text("0°", x0 + tip - 4.6, y0 - 1.4, Type.SMALL_STRONG, Canvas.Side.MIDDLE);
+    page.text("0°", x0 + tip - 1.6, y0 - 2.4, Type.SMALL_STRONG, Canvas.Side.MIDDLE);
   }
 
   private void centre() {

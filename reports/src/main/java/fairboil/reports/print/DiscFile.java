@@ -58,7 +58,7 @@ final class DiscFile {
     DiscTiles tiles = tiles(disc, head.paper());
     for (DiscTiles.Tile tile : tiles.tiles()) {
       Canvas page = booklet.page(Booklet.Lie.UPRIGHT);
-      head.draw(page, aside(), summary());
+      head.draw(page, aside(), summary(), 4);
       double left = left(tiles, head.paper());
       DiscDrawing drawing =
           new DiscDrawing(page, disc, left + tiles.centreX(tile), TOP + tiles.centreY(tile));

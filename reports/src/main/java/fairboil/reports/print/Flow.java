@@ -7,6 +7,9 @@ final class Flow {
 
   private static final double INDENT = 11;
 
+  /** Lines below the title, on each page: names may be of any length. */
+  private static final int MOST_LINES = 8;
+
   private final Booklet booklet;
   private final Head head;
   private final String aside;
@@ -25,7 +28,7 @@ final class Flow {
   /** Starts a new page. */
   void turn() {
     page = booklet.page(Booklet.Lie.UPRIGHT);
-    y = head.draw(page, aside, line);
+    y = head.draw(page, aside, line, MOST_LINES);
   }
 
   /** Takes that much height, on a new page if this one is full; gives where it begins. */

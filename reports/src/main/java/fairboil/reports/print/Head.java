@@ -9,8 +9,12 @@ package fairboil.reports.print;
  */
 record Head(Paper paper, String title, String study) {
 
-  /** Draws the title and what stands beside it; gives the y below which the page is free. */
-  double draw(Canvas page, String aside, String line) {
+  /**
+   * Draws the title and what stands beside and below it; gives the y below which the page is free.
+   *
+   * @param most how many lines the text below may have; what is more is cut off with an ellipsis
+   */
+  double draw(Canvas page, String aside, String text, int most) {
     double left = Booklet.MARGIN;
     double right = page.width() - Booklet.MARGIN;
     Lettering lettering = page.lettering();
@@ -21,7 +25,7 @@ record Head(Paper paper, String title, String study) {
     page.text(aside, right, y, Type.SMALL_STRONG, Canvas.Side.RIGHT);
     page.line(left, y + 2, right, y + 2, Pen.TITLE);
     y += 2 + 1.8;
-    for (String part : lettering.lines(line, right - left, Type.BODY)) {
+    for (String part : lettering.lines(text, right - left, Type.BODY, most)) {
       page.text(part, left, y + Type.BODY.capital(), Type.BODY, Canvas.Side.LEFT);
       y += Type.BODY.lineHeight();
     }

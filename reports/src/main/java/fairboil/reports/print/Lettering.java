@@ -73,6 +73,18 @@ final class Lettering {
     return lines;
   }
 
+  /** The text in at most so many lines; what is more is cut off with an ellipsis. */
+  List<String> lines(String text, double width, Type type, int most) {
+    List<String> lines = lines(text, width, type);
+    if (lines.size() <= most) {
+      return lines;
+    }
+    String last = String.join(" ", lines.subList(most - 1, lines.size()));
+    List<String> kept = new ArrayList<>(lines.subList(0, most - 1));
+    kept.add(shortened(last, width, type));
+    return kept;
+  }
+
   /** Adds whole lines of a word that is too wide, and gives what is left of it. */
   private String broken(String word, double width, Type type, List<String> lines) {
     String rest = word;

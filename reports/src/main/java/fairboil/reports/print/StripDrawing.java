@@ -16,7 +16,10 @@ final class StripDrawing {
   private static final double CLEAR = 0.45;
 
   /** The least distance between divisions at which each carries words, mm. */
-  private static final double ROOM_FOR_WORDS = 11;
+  private static final double ROOM_FOR_WORDS = 20;
+
+  /** The same for the words that a division has no hole; they may touch the end of a piece. */
+  private static final double ROOM_FOR_NO_HOLE = 11;
 
   /** How often it is said which edge lies along the rim, mm. */
   private static final double EVERY = 120;
@@ -99,7 +102,8 @@ final class StripDrawing {
     double base = top + 0.8 + Type.STRONG.capital();
     page.text(String.valueOf(mark.division()), x + 0.8, base, Type.STRONG, Canvas.Side.LEFT);
     String note = note(mark);
-    if (!note.isEmpty() && strip.spacing() * every >= ROOM_FOR_WORDS) {
+    double room = mark.hole().isEmpty() ? ROOM_FOR_NO_HOLE : ROOM_FOR_WORDS;
+    if (!note.isEmpty() && strip.spacing() * every >= room) {
       page.text(note, x + 0.8, base + 2.6, Type.NOTE, Canvas.Side.LEFT);
     }
   }

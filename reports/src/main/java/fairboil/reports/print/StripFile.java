@@ -54,7 +54,7 @@ final class StripFile {
     StripLayout layout = StripLayout.of(plan, wrap, area(head.paper()));
     for (int number = 0; number < layout.pages(); number++) {
       Canvas page = booklet.page(Booklet.Lie.ACROSS);
-      head.draw(page, aside(), summary(layout));
+      head.draw(page, aside(), summary(layout), 3);
       StripDrawing drawing = new StripDrawing(page, layout);
       for (int i = 0; i < layout.pieces().size(); i++) {
         if (layout.pieces().get(i).page() == number) {
