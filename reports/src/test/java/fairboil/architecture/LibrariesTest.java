@@ -34,9 +34,6 @@ final class LibrariesTest {
       only("org.apache.commons.text..", "fairboil.ingest.sheet..", "fairboil.analysis.claim..");
 
   @ArchTest
-  static final ArchRule fastexcel = only("org.dhatim.fastexcel..", "fairboil.ingest.grid..");
-
-  @ArchTest
   static final ArchRule tablesaw =
       only(
           "tech.tablesaw..",

@@ -46,9 +46,22 @@ public record EffectChecks(
     Optional<EffectRow> readingTakenOut,
     Optional<EffectRow> withExcluded) {
 
+  private static final double TOGETHER = 0.5;
+  private static final double INSEPARABLE = 0.7;
+
   /** Copies the list. */
   public EffectChecks {
     withoutEachBuild = List.copyOf(withoutEachBuild);
+  }
+
+  /** Whether builds with larger hole errors were burnt in plainly other air. */
+  public boolean wentWithAmbient() {
+    return Math.abs(ambientCorrelation.orElse(0)) > TOGETHER;
+  }
+
+  /** Whether hole position and open area went wrong so alike that they cannot be separated. */
+  public boolean wentWithOpenArea() {
+    return Math.abs(areaCorrelation.orElse(0)) > INSEPARABLE;
   }
 
   /**

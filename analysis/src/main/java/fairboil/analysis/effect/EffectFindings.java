@@ -18,12 +18,6 @@ import java.util.Locale;
  */
 record EffectFindings(Study study) {
 
-  /** A correlation of ambient with hole error beyond this may pass for an effect of it. */
-  private static final double TOGETHER = 0.5;
-
-  /** A correlation beyond which two errors cannot be told apart. */
-  private static final double INSEPARABLE = 0.7;
-
   private String holesFile() {
     return study.holes().isEmpty() ? "holes.csv" : study.holes().get(0).row().place().file();
   }
@@ -59,7 +53,7 @@ record EffectFindings(Study study) {
   List<Finding> together(EffectChecks check) {
     List<Finding> findings = new ArrayList<>();
     double ambient = check.ambientCorrelation().orElse(0);
-    if (Math.abs(ambient) > TOGETHER) {
+    if (check.wentWithAmbient()) {
       findings.add(
           together(
               check,
@@ -70,7 +64,7 @@ record EffectFindings(Study study) {
               "burn good and bad stoves on the same days, in random order"));
     }
     double area = check.areaCorrelation().orElse(0);
-    if (Math.abs(area) > INSEPARABLE) {
+    if (check.wentWithOpenArea()) {
       findings.add(
           together(
               check,

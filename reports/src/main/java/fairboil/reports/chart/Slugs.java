@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 public final class Slugs {
 
   /** How long a slug may be. */
-  public static final int LONGEST = 80;
+  public static final int LONGEST = 64;
 
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
   private static final Pattern OTHERS = Pattern.compile("[^a-z0-9]+");

@@ -3,7 +3,9 @@ package fairboil.reports.page;
 import fairboil.analysis.Results;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.sheet.Key;
+import fairboil.reports.chart.Slugs;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** What each run is called in addresses: unique in a study ignoring case, and safe as a name. */
@@ -17,10 +19,11 @@ public final class RunNames {
 
   /** The names of the runs of a study. */
   public static RunNames of(Results results) {
-    Slugs slugs = new Slugs();
+    List<Key> keys = results.runs().stream().map(run -> run.run().key()).toList();
+    List<String> slugs = Slugs.of(keys.stream().map(key -> "run " + key.name()).toList());
     Map<Key, String> names = new LinkedHashMap<>();
-    for (RunResult run : results.runs()) {
-      names.put(run.run().key(), slugs.of("run", run.run().key().name()));
+    for (int i = 0; i < keys.size(); i++) {
+      names.put(keys.get(i), slugs.get(i));
     }
     return new RunNames(names);
   }

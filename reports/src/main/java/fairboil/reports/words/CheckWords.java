@@ -11,13 +11,9 @@ import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** What is said of a hole effect asked in other ways. */
 public final class CheckWords {
-
-  /** From here on a correlation of builds is worth naming (common practice, no source). */
-  private static final double WORTH_NAMING = 0.5;
 
   private final Display display;
 
@@ -54,8 +50,7 @@ public final class CheckWords {
         .withExcluded()
         .ifPresent(
             row -> sentences.add("With the runs that were left out: " + slope(row, checks) + "."));
-    together(checks.ambientCorrelation(), "the air temperature of their burns", sentences);
-    together(checks.areaCorrelation(), "how far their open area is off", sentences);
+    together(checks, sentences);
     checks.smallestSlope().ifPresent(least -> sentences.add(findable(least, checks)));
     return List.copyOf(sentences);
   }
@@ -107,14 +102,20 @@ public final class CheckWords {
         + ")";
   }
 
-  private static void together(OptionalDouble correlation, String what, List<String> sentences) {
-    if (correlation.isPresent() && Math.abs(correlation.getAsDouble()) >= WORTH_NAMING) {
+  private static void together(EffectChecks checks, List<String> sentences) {
+    checks
+        .ambientCorrelation()
+        .ifPresent(
+            air ->
+                sentences.add(
+                    "Hole error and the air temperature of a build's burns have a correlation of "
+                        + twoDecimals(air)
+                        + (checks.wentWithAmbient() ? ": they cannot be told apart well." : ".")));
+    if (checks.wentWithOpenArea()) {
       sentences.add(
-          "Builds differ in "
-              + what
-              + " as they differ in hole error (correlation "
-              + twoDecimals(correlation.getAsDouble())
-              + "): the two cannot be told apart well.");
+          "Hole error and the error of the open area have a correlation of "
+              + twoDecimals(checks.areaCorrelation().orElseThrow())
+              + ": they cannot be separated.");
     }
   }
 

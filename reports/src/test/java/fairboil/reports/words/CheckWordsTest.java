@@ -45,8 +45,8 @@ class CheckWordsTest {
                 + " −9.0 °C per mm (96 % interval −15.0 to −3.0).",
             "Dealing the hole errors out anew among the builds of each design gives a slope as"
                 + " steep in fewer than 0.1 % of all deals.",
-            "Builds differ in the air temperature of their burns as they differ in hole error"
-                + " (correlation −0.62): the two cannot be told apart well.",
+            "Hole error and the air temperature of a build's burns have a correlation of −0.62: they"
+                + " cannot be told apart well.",
             "A study like this one would find a slope of 6.0 °C per mm, up or down, in 4 cases of"
                 + " 5; a smaller one more rarely.");
   }

@@ -1,0 +1,98 @@
+package fairboil.reports.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is typed, what is said and how it ends: 0 done, 1 left out, 2 usage, 3 study, 4 output. */
+class MainTest {
+
+  @TempDir private Path temp;
+
+  private record Ended(int status, String out, String err) {}
+
+  @Test
+  void helpAndVersionGoToTheOutput() {
+    assertThat(run("--help").out()).contains("new", "check", "report", "print", "carbon monoxide");
+    assertThat(run("report", "--help").out()).contains("--out", "Example:");
+    assertThat(run("--version")).satisfies(e -> assertThat(e.out()).startsWith("fairboil "));
+  }
+
+  @Test
+  void wrongUsageIsOneSentence() {
+    for (String[] typed : new String[][] {{}, {"bake"}, {"report", "x"}, {"check"}}) {
+      Ended ended = run(typed);
+      assertThat(ended.status()).isEqualTo(2);
+      assertThat(ended.err()).startsWith("fairboil: ").doesNotContain("Exception");
+      assertThat(ended.out()).isEmpty();
+    }
+  }
+
+  @Test
+  void aFolderThatIsNoStudyIsSaidToBe() {
+    Ended ended = run("check", temp.resolve("nowhere").toString());
+    assertThat(ended.status()).isEqualTo(3);
+    assertThat(ended.err()).contains("there is no such folder");
+  }
+
+  @Test
+  void newIsCheckedAndNeverOverwrites() {
+    String study = temp.resolve("study").toString();
+    assertThat(run("new", study).status()).isZero();
+    Ended check = run("check", study);
+    assertThat(check.status()).isEqualTo(1);
+    assertThat(check.out()).contains("it holds no run");
+    Ended again = run("new", study);
+    assertThat(again.status()).isEqualTo(4);
+    assertThat(again.err()).contains("holds files already");
+  }
+
+  @Test
+  void aReportOfOneRunIsWrittenWithItsFaultsTold() throws IOException {
+    Path study = Files.createDirectory(temp.resolve("study"));
+    Files.writeString(study.resolve("runs.csv"), "run,build,water\n1,A,1000\n");
+    Files.writeString(study.resolve("stopwatch.csv"), "run,pot on,boil\n1,0:00,8:15\n");
+    Path out = temp.resolve("report");
+    Ended ended = run("report", study.toString(), "--out", out.toString());
+    assertThat(ended.status()).isEqualTo(1);
+    assertThat(ended.err()).contains("runs.csv, line 2, column water: error: “1000” has no unit");
+    assertThat(ended.out()).contains("index.html");
+    assertThat(out.resolve("index.html")).content().contains("8:15");
+    assertThat(out.resolve("tables/runs.csv")).content().contains("495");
+  }
+
+  @Test
+  void aReportIntoTheStudyIsRefusedAndNothingIsWritten() throws IOException {
+    Path study = Files.createDirectory(temp.resolve("study"));
+    Files.writeString(study.resolve("runs.csv"), "run,build\n1,A\n");
+    Ended ended = run("report", study.toString(), "--out", study.resolve("out").toString());
+    assertThat(ended.status()).isEqualTo(4);
+    assertThat(ended.err()).contains("may not lie in, on or above its study");
+    assertThat(study).isDirectoryNotContaining("glob:**out");
+  }
+
+  @Test
+  void printsAreWritten() throws IOException {
+    Path study = Files.createDirectory(temp.resolve("study"));
+    Files.writeString(study.resolve("runs.csv"), "run,build\n1,A\n");
+    Files.writeString(study.resolve("rings.csv"), "ring,holes,wrap (mm)\nupper,16,311\n");
+    Path out = temp.resolve("prints");
+    Ended ended = run("print", study.toString(), "--out", out.toString());
+    assertThat(ended.status()).isZero();
+    assertThat(out.resolve("strip-upper-a4.pdf")).isNotEmptyFile();
+    assertThat(ended.out()).contains("strip-upper-letter.pdf");
+  }
+
+  private static Ended run(String... typed) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int status = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), typed);
+    return new Ended(status, out.toString(), err.toString());
+  }
+}
