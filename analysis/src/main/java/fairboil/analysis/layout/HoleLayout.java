@@ -43,10 +43,10 @@ public final class HoleLayout {
         holes.computeIfAbsent(hole.ring(), key -> new ArrayList<>()).add(hole);
       }
     }
-    Map<String, List<Plan>> walls = new LinkedHashMap<>();
-    Map<String, List<Plan>> bases = new LinkedHashMap<>();
+    Map<String, List<IntendedRing>> walls = new LinkedHashMap<>();
+    Map<String, List<IntendedRing>> bases = new LinkedHashMap<>();
     for (String name : inSheetOrder(holes)) {
-      List<Plan> plans = plans(build, name, holes.get(name));
+      List<IntendedRing> plans = plans(build, name, holes.get(name));
       if (!plans.isEmpty()) {
         (plans.get(0).isOnBase() ? bases : walls).put(name, plans);
       }
@@ -65,8 +65,8 @@ public final class HoleLayout {
   private List<RingResult> results(
       Build build,
       Map<String, List<Hole>> holes,
-      Map<String, List<Plan>> walls,
-      Map<String, List<Plan>> bases) {
+      Map<String, List<IntendedRing>> walls,
+      Map<String, List<IntendedRing>> bases) {
     List<RingResult> results = new ArrayList<>();
     walls.forEach(
         (name, plans) ->
@@ -80,12 +80,11 @@ public final class HoleLayout {
   }
 
   /** The plan of a ring; on a base, rows of one name are circles of one ring. */
-  private List<Plan> plans(Build build, String name, List<Hole> holes) {
+  private List<IntendedRing> plans(Build build, String name, List<Hole> holes) {
     List<Ring> rows =
-        Plan.closest(
-            study.rings().stream()
-                .filter(ring -> ring.name().equals(name) && ring.isOf(build))
-                .toList());
+        IntendedRing.rowsOf(build, study.rings()).stream()
+            .filter(ring -> ring.name().equals(name))
+            .toList();
     if (rows.isEmpty()) {
       findings.add(
           Finding.error(
@@ -94,9 +93,9 @@ public final class HoleLayout {
               "give the ring a row there, or correct its name; its holes are left out"));
       return List.of();
     }
-    List<Plan> plans = new ArrayList<>();
+    List<IntendedRing> plans = new ArrayList<>();
     for (Ring row : rows) {
-      Optional<Plan> plan = Plan.of(row);
+      Optional<IntendedRing> plan = IntendedRing.of(row);
       if (plan.isEmpty()) {
         return List.of();
       }
@@ -105,7 +104,7 @@ public final class HoleLayout {
     return plans;
   }
 
-  private boolean fits(Plan first, Plan next) {
+  private boolean fits(IntendedRing first, IntendedRing next) {
     if (first.isOnBase() && next.isOnBase()) {
       return true;
     }
