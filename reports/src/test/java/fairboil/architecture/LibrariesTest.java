@@ -58,6 +58,9 @@ final class LibrariesTest {
   @ArchTest
   static final ArchRule fontBox = only("org.apache.fontbox..", "fairboil.reports.print..");
 
+  @ArchTest
+  static final ArchRule jackson = only("com.fasterxml.jackson..", "fairboil.reports.table..");
+
   @ArchTest static final ArchRule jte = only("gg.jte..", "fairboil.reports.page..");
 
   @ArchTest static final ArchRule picocli = only("picocli..", "fairboil.reports.cli..");

@@ -54,6 +54,14 @@ public final class OutputFolder implements AutoCloseable {
   }
 
   /**
+   * What was written to a file.
+   *
+   * @param bytes how long it is
+   * @param sha256 its SHA-256 in hexadecimal
+   */
+  public record Written(long bytes, String sha256) {}
+
+  /**
    * Locks the target and prepares to build its new content.
    *
    * @param target the folder to write; it need not exist
@@ -88,9 +96,10 @@ public final class OutputFolder implements AutoCloseable {
    * Adds a file.
    *
    * @param name its name in the folder, with forward slashes, such as {@code tables/runs.csv}
+   * @return what was written
    * @throws OutputException if it could not be written, for instance because the disk is full
    */
-  public void add(String name, Content content) throws OutputException {
+  public Written add(String name, Content content) throws OutputException {
     Path file = building.resolve(name).normalize();
     if (!file.startsWith(building) || file.equals(building)) {
       throw new IllegalArgumentException("not a name inside the folder: " + name);
@@ -101,6 +110,7 @@ public final class OutputFolder implements AutoCloseable {
       synchronized (hashes) {
         hashes.put(name, hash);
       }
+      return new Written(Files.size(file), hash);
     } catch (IOException e) {
       throw cannotWrite(siblings.target().resolve(name), e);
     }
