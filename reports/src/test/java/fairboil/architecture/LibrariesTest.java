@@ -63,6 +63,9 @@ final class LibrariesTest {
 
   @ArchTest static final ArchRule jte = only("gg.jte..", "fairboil.reports.page..");
 
+  @ArchTest
+  static final ArchRule progressBar = only("me.tongfei.progressbar..", "fairboil.reports.cli..");
+
   @ArchTest static final ArchRule picocli = only("picocli..", "fairboil.reports.cli..");
 
   /** What others bring along is not ours to lean on: it goes when they do. */
@@ -81,6 +84,7 @@ final class LibrariesTest {
               "org.apache.commons.collections4..",
               "org.apache.commons.lang3..",
               "org.apache.commons.math3..",
+              "org.jline..",
               "org.roaringbitmap..");
 
   /** Numbers in, numbers out; a thrown {@code IOException} of a log may pass through. */

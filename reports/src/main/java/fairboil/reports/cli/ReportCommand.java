@@ -3,6 +3,7 @@ package fairboil.reports.cli;
 import fairboil.analysis.Results;
 import fairboil.analysis.StudyAnalysis;
 import fairboil.ingest.OpenedStudy;
+import fairboil.ingest.Study;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
 import fairboil.reports.ReportWriter;
@@ -47,11 +48,26 @@ final class ReportCommand implements Callable<Integer> {
     OpenedStudy opened = StudyReader.open(study.folder());
     Results results;
     try (OutputFolder folder = OutputFolder.open(out, List.of(study.folder()))) {
-      results = StudyAnalysis.of(opened.study(), opened.logs());
-      writer.write(results, folder);
+      results = worked(opened);
+      try (Progress progress = Progress.of("Charts and tables", results.runs().size())) {
+        folder.afterEach(progress::step);
+        writer.write(results, folder);
+      }
       folder.commit();
     }
     return tell(results);
+  }
+
+  private static Results worked(OpenedStudy opened) {
+    Study study = opened.study();
+    try (Progress progress = Progress.of("Runs", study.runs().size())) {
+      return StudyAnalysis.of(
+          study,
+          run -> {
+            progress.step();
+            return opened.logs().open(run);
+          });
+    }
   }
 
   private int tell(Results results) {

@@ -37,6 +37,7 @@ public final class OutputFolder implements AutoCloseable {
   private final Path building;
   private final SortedMap<String, String> hashes = new TreeMap<>();
   private final Set<Path> folders = new TreeSet<>();
+  private volatile Runnable listener = () -> {};
 
   private OutputFolder(Siblings siblings, WriterLock lock, Path building) {
     this.siblings = siblings;
@@ -92,6 +93,11 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
+  /** Runs something after each file that is added, on the thread that added it. */
+  public void afterEach(Runnable then) {
+    listener = then;
+  }
+
   /**
    * Adds a file.
    *
@@ -110,6 +116,7 @@ public final class OutputFolder implements AutoCloseable {
       synchronized (hashes) {
         hashes.put(name, hash);
       }
+      listener.run();
       return new Written(Files.size(file), hash);
     } catch (IOException e) {
       throw cannotWrite(siblings.target().resolve(name), e);
