@@ -154,7 +154,9 @@ public final class Comparisons {
             .flatMap(
                 reference ->
                     pairs
-                        .against(reference, samples.stream().filter(it -> !it.equals(reference)).toList())
+                        .against(
+                            reference,
+                            samples.stream().filter(it -> !it.equals(reference)).toList())
                         .stream())
             .toList();
   }

@@ -16,8 +16,8 @@ import java.util.random.RandomGenerator;
 
 /**
  * The slope with the error of reading hole positions taken out. What readings add to an RMS adds in
- * squares, so that of perfect holes is taken off; that an RMS still scatters, which flattens the
- * slope, is undone by simulation and extrapolation.
+ * squares, and most to a small one, so that of perfect holes is taken off; that an RMS still
+ * scatters, which flattens the slope, is undone by simulation and extrapolation.
  */
 final class ReadingError {
 

@@ -44,8 +44,8 @@ public final class CheckWords {
         .ifPresent(
             row ->
                 sentences.add(
-                    "With the error of reading holes taken out, of each RMS and of the flattening"
-                        + " that it causes: "
+                    "With the error of reading holes taken out of each RMS, and what is left of it undone"
+                        + " by simulation: "
                         + slope(row, checks)
                         + "."));
     checks.allRings().ifPresent(all -> sentences.add(beside(all, checks)));

@@ -57,7 +57,7 @@ class CheckWordsTest {
                 + " interval −14.0 to −2.0).",
             "Whether the line bends is not settled: a straight one is not contradicted.",
             "Beside the other rings in one line: −6.0 °C per mm (95 % interval −13.0 to 1.0); what"
-                + " the rings have in common makes the variance of this slope 2.34 times as large"
+                + " the rings have in common makes the variance of this slope 2.35 times as large"
                 + " (variance inflation factor).",
             "Hole error and the air temperature of a build's burns have a correlation of −0.62: they"
                 + " cannot be told apart well.",
