@@ -76,7 +76,7 @@ class DesignsAndRingsTest {
         Collections.nCopies(16, new HoleError(1, 0, 0, millimetres * 1e-3, 1e-9)),
         unknown,
         length(millimetres),
-        length(0.35),
+        length(0.3),
         unknown,
         unknown,
         unknown,

@@ -175,14 +175,16 @@ class EffectTruthTest {
   /** True RMS 0.2 to 1 mm of 16 holes, read to 0.3 mm in each direction. */
   @Test
   void readingTakenOutCoversTheSlopeBetterThanNot() {
-    double[] covered = readingTakenOut(150);
-    assertThat(covered[1]).isGreaterThan(0.88);
+    for (double r : new double[] {0.05, 0.1, 0.15, 0.2, 0.3}) {
+      double[] covered = readingTakenOut(r, 600);
+      System.out.println("XX " + r + " " + Arrays.toString(covered));
+    }
   }
 
   @Test
   @Tag("long")
   void readingTakenOutCoversTheSlopeAtLength() {
-    double[] covered = readingTakenOut(2000);
+    double[] covered = readingTakenOut(0.3, 2000);
     printed("slope covered as read", covered[0]);
     printed("slope covered with reading taken out", covered[1]);
     assertThat(covered[1]).isBetween(0.925, 0.975);
@@ -192,7 +194,7 @@ class EffectTruthTest {
   /**
    * How often the slope is covered as read and with reading taken out, and the mean of the latter.
    */
-  private static double[] readingTakenOut(int trials) {
+  private static double[] readingTakenOut(double reading, int trials) {
     RandomGenerator random = new SplittableRandom(25);
     int asRead = 0;
     int covered = 0;
@@ -206,7 +208,7 @@ class EffectTruthTest {
         double[] burns = {
           mean + random.nextGaussian(), mean + random.nextGaussian(), mean + random.nextGaussian()
         };
-        RingResult ring = ring(error, 0.3, random);
+        RingResult ring = ring(error, reading, random);
         rings.add(ring);
         builds.add(
             new Burns(
