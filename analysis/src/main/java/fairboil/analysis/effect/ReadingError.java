@@ -28,6 +28,12 @@ final class ReadingError {
 
   private static final double SPREAD = 1e-7;
 
+  /**
+   * An RMS of fewer floors than this is little but reading error. Simulated studies have intervals
+   * that hold too rarely then, so there is no answer.
+   */
+  private static final double FEWEST_FLOORS = 1.2;
+
   private final Ring[] rings;
   private final Slope slope;
 
@@ -38,7 +44,7 @@ final class ReadingError {
 
   /**
    * The slope as it would be without errors of reading; its interval has what the headline's has
-   * beyond that of the line.
+   * beyond that of the line. Empty where a ring was placed about as truly as it was read.
    *
    * @param line the line through the means
    * @param means the mean of each build
@@ -51,7 +57,7 @@ final class ReadingError {
       EffectRow headline,
       double confidence,
       RandomGenerator random) {
-    if (!rings.stream().allMatch(ring -> ring.rmsFloor().isKnown() && ring.rms().isKnown())) {
+    if (!rings.stream().allMatch(ReadingError::isAboveItsFloor)) {
       return Optional.empty();
     }
     ReadingError reading = new ReadingError(rings, line, means);
@@ -65,6 +71,12 @@ final class ReadingError {
     return Double.isFinite(without.estimate()) && Double.isFinite(without.standardError())
         ? Optional.of(row(without, line, headline, confidence))
         : Optional.empty();
+  }
+
+  private static boolean isAboveItsFloor(RingResult ring) {
+    return ring.rmsFloor().isKnown()
+        && ring.rms().isKnown()
+        && ring.rms().orNaN() >= FEWEST_FLOORS * ring.rmsFloor().orNaN();
   }
 
   private static EffectRow row(Simex slope, LinearFit line, EffectRow headline, double confidence) {

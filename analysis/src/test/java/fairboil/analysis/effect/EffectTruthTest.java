@@ -172,23 +172,23 @@ class EffectTruthTest {
     return (double) alarms / trials;
   }
 
-  /** True RMS 0.2 to 1 mm of 16 holes, read to 0.3 mm in each direction. */
+  /** True RMS 0.2 to 1 mm of 16 holes, read to so many millimetres in each direction. */
   @Test
-  void readingTakenOutCoversTheSlopeBetterThanNot() {
-    for (double r : new double[] {0.05, 0.1, 0.15, 0.2, 0.3}) {
-      double[] covered = readingTakenOut(r, 600);
-      System.out.println("XX " + r + " " + Arrays.toString(covered));
-    }
+  void readingTakenOutCoversTheSlope() {
+    assertThat(readingTakenOut(0.15, 300)[1]).isGreaterThan(0.91);
   }
 
   @Test
   @Tag("long")
   void readingTakenOutCoversTheSlopeAtLength() {
-    double[] covered = readingTakenOut(0.3, 2000);
-    printed("slope covered as read", covered[0]);
-    printed("slope covered with reading taken out", covered[1]);
-    assertThat(covered[1]).isBetween(0.925, 0.975);
-    assertThat(covered[2]).as("mean slope").isBetween(-10.6, -9.4);
+    for (double reading : new double[] {0.1, 0.2}) {
+      double[] covered = readingTakenOut(reading, 4000);
+      printed("slope covered as read to " + reading + " mm", covered[0]);
+      printed("slope covered with reading taken out", covered[1]);
+      printed("mean slope with reading taken out, true -10", covered[2]);
+      assertThat(covered[1]).isBetween(0.935, 0.965);
+      assertThat(covered[2]).isBetween(-10.3, -9.7);
+    }
   }
 
   /**
@@ -196,6 +196,7 @@ class EffectTruthTest {
    */
   private static double[] readingTakenOut(double reading, int trials) {
     RandomGenerator random = new SplittableRandom(25);
+    double possible = 0;
     int asRead = 0;
     int covered = 0;
     double sum = 0;
@@ -219,13 +220,16 @@ class EffectTruthTest {
       Line line = Line.through(builds);
       EffectRow read = line.row(Model.BUILD_MEANS, EffectRow.HOLE_ERROR, 0.95, 36);
       double[] means = builds.stream().mapToDouble(b -> b.point().mean()).toArray();
-      EffectRow without =
-          ReadingError.takenOut(line.fit(), means, rings, read, 0.95, random).orElseThrow();
-      asRead += read.interval().contains(-10) ? 1 : 0;
-      covered += without.interval().contains(-10) ? 1 : 0;
-      sum += without.estimate();
+      Optional<EffectRow> without =
+          ReadingError.takenOut(line.fit(), means, rings, read, 0.95, random);
+      if (without.isPresent()) {
+        possible++;
+        asRead += read.interval().contains(-10) ? 1 : 0;
+        covered += without.get().interval().contains(-10) ? 1 : 0;
+        sum += without.get().estimate();
+      }
     }
-    return new double[] {(double) asRead / trials, (double) covered / trials, sum / trials};
+    return new double[] {asRead / possible, covered / possible, sum / possible};
   }
 
   /** A ring as read: its deviations less what a best fit along the wrap takes off. */
