@@ -62,9 +62,9 @@ public final class StudyReader {
   private final SheetFiles files;
   private final List<Finding> findings = new ArrayList<>();
 
-  private StudyReader(StudyFolder folder) {
+  private StudyReader(StudyFolder folder, String name) {
     this.folder = folder;
-    this.study = folder.name();
+    this.study = name;
     this.files = new SheetFiles(folder);
   }
 
@@ -76,8 +76,18 @@ public final class StudyReader {
    *     read
    */
   public static OpenedStudy open(Path folder) throws StudyException {
+    return open(folder, Optional.empty());
+  }
+
+  /** Opens a study under a name that is not that of its folder. */
+  static OpenedStudy open(Path folder, String name) throws StudyException {
+    return open(folder, Optional.of(name));
+  }
+
+  private static OpenedStudy open(Path folder, Optional<String> name) throws StudyException {
     try {
-      StudyReader reader = new StudyReader(StudyFolder.at(folder));
+      StudyFolder files = StudyFolder.at(folder);
+      StudyReader reader = new StudyReader(files, name.orElseGet(files::name));
       Study study = reader.read();
       LogOpener logs = new LogReader(reader.folder, study.name(), study.sensors());
       return new OpenedStudy(study, logs);
