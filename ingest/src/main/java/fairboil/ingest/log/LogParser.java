@@ -85,7 +85,15 @@ final class LogParser {
     tellDate(shape, times.get().reader());
     TextLines lines = new TextLines(remarks.file(), replay);
     TableReader table =
-        new TableReader(lines, shape, times.get(), channels, joiner, large, remarks);
+        new TableReader(
+            lines,
+            shape,
+            times.get(),
+            channels,
+            joiner,
+            RowCounter.find(shape, columns, planner.columns()),
+            large,
+            remarks);
     table.readAll();
     asking.ask();
     return build(table, times.get(), channels);
