@@ -159,6 +159,12 @@ final class LogParser {
             .filter(channel -> channel.plan().isKept())
             .filter(channel -> channel.judge(remarks))
             .toList();
+    if (table.times().size() == 0) {
+      remarks.error(
+          remarks.file(),
+          "no line of this log could be read as a time with readings",
+          "look at the first line under the header: it shows how the others are read");
+    }
     if (good.isEmpty() || table.times().size() == 0) {
       return Optional.empty();
     }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -65,6 +66,7 @@ final class StopwatchCheck {
     List<Row> left = marks.stream().filter(mark -> !asked.contains(mark)).toList();
     lateLighting(left);
     outOfOrder(left);
+    Laps.compare(marks).ifPresent(findings::add);
   }
 
   private void turnedIntoHours(List<Row> marks) {
@@ -126,27 +128,48 @@ final class StopwatchCheck {
       Optional<Row> before = first(marks, pair.get(0));
       Optional<Row> after = first(marks, pair.get(1));
       if (before.isPresent() && after.isPresent() && isEarlier(after.get(), before.get())) {
-        laps(before.get(), after.get());
+        Optional<String> addedUp = Laps.addedUp(marks);
+        if (addedUp.isPresent()) {
+          askLaps(marks, before.get(), after.get(), addedUp.get());
+          return;
+        }
+        tooEarly(before.get(), after.get());
       }
     }
+  }
+
+  // If one mark is a lap all are, whether or not they rise.
+  private void askLaps(List<Row> marks, Row before, Row after, String addedUp) {
+    marks.stream().filter(mark -> seconds(mark) > 0).forEach(asked::add);
+    findings.add(
+        Finding.error(
+            time(after).place(),
+            isBefore(after, before) + ", so the marks of this run were set aside",
+            "correct the mark that is wrong, or, if these are laps, type the time since the"
+                + " stopwatch was started: "
+                + addedUp));
+  }
+
+  private static String isBefore(Row after, Row before) {
+    return String.format(
+        Locale.ROOT,
+        "%s at %s is earlier than %s at %s",
+        after.get(StopwatchSheet.EVENT),
+        written(after),
+        before.get(StopwatchSheet.EVENT),
+        written(before));
   }
 
   private static boolean isEarlier(Row mark, Row other) {
     return isElapsed(mark) && isElapsed(other) && seconds(mark) < seconds(other);
   }
 
-  private void laps(Row before, Row after) {
+  private void tooEarly(Row before, Row after) {
     if (asked.add(after)) {
       findings.add(
           Finding.error(
               time(after).place(),
-              String.format(
-                  java.util.Locale.ROOT,
-                  "%s at %s is earlier than %s at %s, so the mark was set aside",
-                  after.get(StopwatchSheet.EVENT),
-                  written(after),
-                  before.get(StopwatchSheet.EVENT),
-                  written(before)),
+              isBefore(after, before) + ", so the mark was set aside",
               "if these are laps, add them up: each mark is the time since the stopwatch was"
                   + " started"));
     }
