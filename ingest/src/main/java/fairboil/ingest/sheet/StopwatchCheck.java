@@ -5,6 +5,7 @@ import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.Given;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,6 +42,10 @@ final class StopwatchCheck {
           List.of(Event.GAS_LIT, Event.FLAME_OUT),
           List.of(Event.FLAME_OUT, Event.GLOW_OUT));
 
+  /** What happens only once in a burn. */
+  private static final Set<Event> ONCE =
+      EnumSet.of(Event.LIT, Event.GAS_LIT, Event.BOIL, Event.FLAME_OUT, Event.GLOW_OUT);
+
   private final List<Finding> findings = new ArrayList<>();
   private final Set<Row> asked = new HashSet<>();
 
@@ -67,6 +72,7 @@ final class StopwatchCheck {
     lateLighting(left);
     outOfOrder(left);
     Laps.compare(marks).ifPresent(findings::add);
+    markedTwice(left);
   }
 
   private void turnedIntoHours(List<Row> marks) {
@@ -158,6 +164,25 @@ final class StopwatchCheck {
         written(after),
         before.get(StopwatchSheet.EVENT),
         written(before));
+  }
+
+  // Two people may see the same thing; one who sees it twice writes of another run.
+  private void markedTwice(List<Row> marks) {
+    Map<List<Object>, Row> seen = new LinkedHashMap<>();
+    for (Row mark : marks) {
+      Optional<Event> event = event(mark).filter(ONCE::contains);
+      List<Object> key = List.of(event, mark.value(StopwatchSheet.BY));
+      Row before = event.isEmpty() ? null : seen.putIfAbsent(key, mark);
+      if (before != null && seconds(before) != seconds(mark)) {
+        findings.add(
+            Finding.warning(
+                time(mark).place(),
+                event.get().label()
+                    + " was marked before in this run, at "
+                    + Words.quoted(written(before)),
+                "see whether this mark belongs to another run, or take one of the two out"));
+      }
+    }
   }
 
   private static boolean isEarlier(Row mark, Row other) {
