@@ -62,9 +62,9 @@ public final class StudyReader {
   private final SheetFiles files;
   private final List<Finding> findings = new ArrayList<>();
 
-  private StudyReader(StudyFolder folder, SheetFiles files) {
+  private StudyReader(StudyFolder folder, String name, SheetFiles files) {
     this.folder = folder;
-    this.study = folder.name();
+    this.study = name;
     this.files = files;
   }
 
@@ -76,12 +76,22 @@ public final class StudyReader {
    *     read
    */
   public static OpenedStudy open(Path folder) throws StudyException {
+    return open(folder, Optional.empty());
+  }
+
+  /** Opens a study under a name that is not that of its folder. */
+  static OpenedStudy open(Path folder, String name) throws StudyException {
+    return open(folder, Optional.of(name));
+  }
+
+  private static OpenedStudy open(Path folder, Optional<String> name) throws StudyException {
     try {
       StudyFolder inside = StudyFolder.at(folder);
+      String study = name.orElseGet(inside::name);
       try (SheetFiles files = new SheetFiles(inside)) {
-        Study study = new StudyReader(inside, files).read();
-        LogOpener logs = new LogReader(inside, study.name(), study.sensors());
-        return new OpenedStudy(study, logs);
+        Study sheets = new StudyReader(inside, study, files).read();
+        LogOpener logs = new LogReader(inside, sheets.name(), sheets.sensors());
+        return new OpenedStudy(sheets, logs);
       }
     } catch (UnreadableException e) {
       throw new StudyException(e.getMessage(), e);

@@ -62,7 +62,13 @@ final class LibrariesTest {
   @ArchTest
   static final ArchRule fontBox = only("org.apache.fontbox..", "fairboil.reports.print..");
 
+  @ArchTest
+  static final ArchRule jackson = only("com.fasterxml.jackson..", "fairboil.reports.table..");
+
   @ArchTest static final ArchRule jte = only("gg.jte..", "fairboil.reports.page..");
+
+  @ArchTest
+  static final ArchRule progressBar = only("me.tongfei.progressbar..", "fairboil.reports.cli..");
 
   @ArchTest static final ArchRule picocli = only("picocli..", "fairboil.reports.cli..");
 
@@ -86,6 +92,7 @@ final class LibrariesTest {
               "org.apache.commons.io..",
               "org.apache.commons.lang3..",
               "org.apache.commons.math3..",
+              "org.jline..",
               "org.codehaus.stax2..",
               "org.roaringbitmap..");
 

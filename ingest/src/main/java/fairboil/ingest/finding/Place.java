@@ -62,6 +62,11 @@ public record Place(String file, OptionalInt line, Optional<String> column)
     return new Place(file, line, Optional.of(name));
   }
 
+  /** The same place, its file named from outside the folder that holds it. */
+  public Place in(String folder) {
+    return new Place(folder + "/" + file, line, column);
+  }
+
   /** Sorts by file, then line, then column. */
   @Override
   public int compareTo(Place other) {
