@@ -133,8 +133,8 @@ public record IntendedRing(Ring ring, int divisions, List<Integer> used) {
   }
 
   /**
-   * The rows that describe the rings of a build, in the order of the sheet: of those of one name the
-   * closest, one for the build itself before one for its design before one for all.
+   * The rows that describe the rings of a build, in the order of the sheet: of those of one name
+   * the closest, one for the build itself before one for its design before one for all.
    */
   public static List<Ring> rowsOf(Build build, List<Ring> rings) {
     List<Ring> own = rings.stream().filter(ring -> ring.isOf(build)).toList();

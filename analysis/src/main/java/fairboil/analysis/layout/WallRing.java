@@ -66,7 +66,8 @@ final class WallRing {
   }
 
   /** The intended height, else the mean of those measured. */
-  private static OptionalDouble heightOf(IntendedRing plan, WallStrip strip, List<Finding> findings) {
+  private static OptionalDouble heightOf(
+      IntendedRing plan, WallStrip strip, List<Finding> findings) {
     if (plan.height().isPresent()) {
       return plan.height();
     }

@@ -25,7 +25,8 @@ record WallStrip(double wrap, List<Spot> spots) {
   private static final double SHOWN = 0.05e-3;
 
   /** Reads the holes of a ring, or says why their places on the wrap are not known. */
-  static Optional<WallStrip> of(IntendedRing plan, List<Hole> holes, double sigma, List<Finding> findings) {
+  static Optional<WallStrip> of(
+      IntendedRing plan, List<Hole> holes, double sigma, List<Finding> findings) {
     List<List<Hole>> readings = List.copyOf(Readings.sorted(holes, plan.holes(), findings));
     if (readings.isEmpty()) {
       return Optional.empty();

@@ -5,10 +5,10 @@ import org.apache.commons.numbers.gamma.RegularizedBeta;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
- * Noncentral distributions: what a test statistic follows when there is something to find. Student's
- * t shifted, and Fisher's F, whose shifted numerator is a mixture of central ones by Poisson's
- * distribution (Johnson, Kotz and Balakrishnan, Continuous Univariate Distributions 2, 2nd ed.,
- * 1995, chapters 30 and 31).
+ * Noncentral distributions: what a test statistic follows when there is something to find.
+ * Student's t shifted, and Fisher's F, whose shifted numerator is a mixture of central ones by
+ * Poisson's distribution (Johnson, Kotz and Balakrishnan, Continuous Univariate Distributions 2,
+ * 2nd ed., 1995, chapters 30 and 31).
  */
 public final class Noncentral {
 

@@ -100,7 +100,8 @@ final class Quadrature {
       return 0;
     }
     return degreesOfFreedom < FEW
-        ? integrate(u -> 3 * u * u * weighted.applyAsDouble(u * u * u), 0, Math.cbrt(to), 16 * finer)
+        ? integrate(
+            u -> 3 * u * u * weighted.applyAsDouble(u * u * u), 0, Math.cbrt(to), 16 * finer)
         : integrate(weighted, from, to, 6 * finer);
   }
 }

@@ -41,7 +41,8 @@ public record VarianceComponents(
     double squares =
         families.stream()
             .filter(family -> !family.isEmpty())
-            .mapToDouble(family -> squares(family.stream().mapToDouble(VarianceComponents::mean).toArray()))
+            .mapToDouble(
+                family -> squares(family.stream().mapToDouble(VarianceComponents::mean).toArray()))
             .sum();
     int between = families.stream().mapToInt(family -> Math.max(0, family.size() - 1)).sum();
     return of(groups, squares, between);
@@ -52,7 +53,8 @@ public record VarianceComponents(
    * about a line, for instance.
    *
    * @param groups the values of each group
-   * @param squaresOfMeans the sum of squared deviations of the means of groups from what is expected
+   * @param squaresOfMeans the sum of squared deviations of the means of groups from what is
+   *     expected
    * @param degreesOfFreedom of that sum
    * @return the components, or empty without degrees of freedom between or within groups
    */

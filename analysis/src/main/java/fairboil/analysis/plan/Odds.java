@@ -31,12 +31,7 @@ final class Odds {
    * @param levels the hole errors; needed for a hole effect
    * @param confidence of the intervals, between 0 and 1
    */
-  Odds(
-      Wish wish,
-      Spreads spreads,
-      int designs,
-      Optional<HoleLevels> levels,
-      double confidence) {
+  Odds(Wish wish, Spreads spreads, int designs, Optional<HoleLevels> levels, double confidence) {
     this.wish = wish;
     this.spreads = spreads;
     this.designs = designs;

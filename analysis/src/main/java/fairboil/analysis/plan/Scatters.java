@@ -8,12 +8,12 @@ import fairboil.analysis.model.LinearFit;
 import fairboil.analysis.model.Regressors;
 import fairboil.analysis.model.VarianceComponents;
 import fairboil.analysis.run.RunResult;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.ArrayList;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 
 /** The scatter that a plan reckons with: what was stated, else what the runs of a study show. */
@@ -34,9 +34,7 @@ final class Scatters {
   Spreads ofDesigns(List<RunResult> runs) throws PlanException {
     Map<String, List<RunResult>> designs = new LinkedHashMap<>();
     for (RunResult run : RunGroup.of(runs).runs()) {
-      designs
-          .computeIfAbsent(run.build().design().orElse(""), key -> new ArrayList<>())
-          .add(run);
+      designs.computeIfAbsent(run.build().design().orElse(""), key -> new ArrayList<>()).add(run);
     }
     List<List<double[]>> families = designs.values().stream().map(this::builds).toList();
     return spreads(
@@ -125,5 +123,4 @@ final class Scatters {
     double mean = Arrays.stream(values).average().orElseThrow();
     return Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum();
   }
-
 }

@@ -3,8 +3,8 @@ package fairboil.analysis.plan;
 import java.util.OptionalInt;
 
 /**
- * One source of scatter, as a plan reckons with it: standard deviations, in the unit of a difference
- * of the measure.
+ * One source of scatter, as a plan reckons with it: standard deviations, in the unit of a
+ * difference of the measure.
  *
  * @param origin where it comes from
  * @param estimate the estimate; 0 where none was seen

@@ -4,8 +4,8 @@ package fairboil.analysis.plan;
  * What a study is wanted to tell.
  *
  * @param kind what
- * @param size how large, above 0: in the unit of a difference of the measure; for a hole effect, for
- *     each metre of RMS hole error
+ * @param size how large, above 0: in the unit of a difference of the measure; for a hole effect,
+ *     for each metre of RMS hole error
  */
 public record Wish(Kind kind, double size) {
 

@@ -77,8 +77,11 @@ class NoncentralTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "1, 0.3, 10, 0.8533376817", "2, 0.5, 4, 0.8903550554", "1, 0.5, 18, 0.2397885295",
-    "3, 1, 2, 0.4359710226", "1, 0.28, 30, 0.9348660589"
+    "1, 0.3, 10, 0.8533376817",
+    "2, 0.5, 4, 0.8903550554",
+    "1, 0.5, 18, 0.2397885295",
+    "3, 1, 2, 0.4359710226",
+    "1, 0.28, 30, 0.9348660589"
   })
   void equivalence(double margin, double standardError, double df, double expected) {
     assertThat(TwoSidedTests.equivalence(margin, standardError, df, 0.05))
