@@ -37,7 +37,13 @@ import picocli.CommandLine.Spec;
       "",
       "Burn stoves outdoors only. Nothing here measures carbon monoxide or smoke."
     },
-    subcommands = {NewCommand.class, CheckCommand.class, ReportCommand.class, PrintCommand.class})
+    subcommands = {
+      NewCommand.class,
+      CheckCommand.class,
+      ReportCommand.class,
+      PlanCommand.class,
+      PrintCommand.class
+    })
 public final class Main implements Runnable {
 
   @Spec private CommandSpec spec;
@@ -84,7 +90,7 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "say what to do: new, check, report or print.");
+        spec.commandLine(), "say what to do: new, check, report, plan or print.");
   }
 
   private static int explainUsage(ParameterException e, String[] args) {

@@ -1,7 +1,7 @@
 package fairboil.reports.print;
 
+import fairboil.analysis.layout.IntendedRing;
 import fairboil.ingest.Study;
-import fairboil.ingest.choice.Surface;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Ring;
 import fairboil.ingest.sheet.RingsSheet;
@@ -47,30 +47,14 @@ final class Owners {
 
   /** The rows of a build, in the order of the sheet: of those of one name the closest. */
   List<Ring> of(Build build) {
-    List<Ring> own = study.rings().stream().filter(ring -> ring.isOf(build)).toList();
-    return own.stream().filter(ring -> closeness(ring) == closest(own, ring.name())).toList();
-  }
-
-  private static int closest(List<Ring> rings, String name) {
-    return rings.stream()
-        .filter(ring -> ring.name().equals(name))
-        .mapToInt(Owners::closeness)
-        .max()
-        .orElse(0);
-  }
-
-  private static int closeness(Ring ring) {
-    if (ring.row().value(RingsSheet.BUILD).isPresent()) {
-      return 2;
-    }
-    return ring.row().value(RingsSheet.DESIGN).isPresent() ? 1 : 0;
+    return IntendedRing.rowsOf(build, study.rings());
   }
 
   /** Every ring in a wall with its builds, in the order of the sheet. */
   List<Group> walls() {
     Map<Ring, List<Build>> users = new LinkedHashMap<>();
     study.rings().stream()
-        .filter(ring -> !isOnBase(ring))
+        .filter(ring -> !IntendedRing.isOnBase(ring))
         .forEach(ring -> users.put(ring, new ArrayList<>()));
     for (Build build : study.builds()) {
       of(build).stream().filter(users::containsKey).forEach(ring -> users.get(ring).add(build));
@@ -86,7 +70,7 @@ final class Owners {
   List<Group> bases() {
     Map<List<Ring>, List<Build>> users = new LinkedHashMap<>();
     for (Build build : study.builds()) {
-      List<Ring> pattern = of(build).stream().filter(Owners::isOnBase).toList();
+      List<Ring> pattern = of(build).stream().filter(IntendedRing::isOnBase).toList();
       if (!pattern.isEmpty()) {
         users.computeIfAbsent(pattern, key -> new ArrayList<>()).add(build);
       }
@@ -100,7 +84,7 @@ final class Owners {
   private List<Group> unused(List<Ring> used) {
     Map<List<String>, List<Ring>> byOwner = new LinkedHashMap<>();
     study.rings().stream()
-        .filter(Owners::isOnBase)
+        .filter(IntendedRing::isOnBase)
         .filter(ring -> !used.contains(ring))
         .forEach(ring -> byOwner.computeIfAbsent(owner(ring), key -> new ArrayList<>()).add(ring));
     return byOwner.values().stream().map(rings -> new Group(rings, List.of())).toList();
@@ -111,9 +95,5 @@ final class Owners {
         ring.study(),
         ring.row().value(RingsSheet.DESIGN).orElse(""),
         ring.row().value(RingsSheet.BUILD).orElse(""));
-  }
-
-  private static boolean isOnBase(Ring ring) {
-    return ring.row().get(RingsSheet.SURFACE) == Surface.BASE;
   }
 }

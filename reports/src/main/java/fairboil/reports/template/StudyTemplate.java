@@ -30,7 +30,7 @@ public final class StudyTemplate {
   public static final String GUIDE = "GUIDE.txt";
 
   /** Tells spreadsheet programs that the sheet is UTF-8, so that ° and µ come out right. */
-  private static final String BYTE_ORDER_MARK = "\uFEFF";
+  static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private static final List<SheetSchema> SHEETS =
       List.of(
@@ -73,7 +73,7 @@ public final class StudyTemplate {
     return BYTE_ORDER_MARK + header + "\n# " + example + "\n";
   }
 
-  private static String header(Column<?> column) {
+  static String header(Column<?> column) {
     Example example = Example.of(column);
     return quoted(
         example.unit().isEmpty() ? column.name() : column.name() + " (" + example.unit() + ")");
@@ -83,7 +83,7 @@ public final class StudyTemplate {
     return quoted(Example.of(column).number());
   }
 
-  private static String quoted(String cell) {
+  static String quoted(String cell) {
     boolean special = cell.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n');
     return special ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
   }

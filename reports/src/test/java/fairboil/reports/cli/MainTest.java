@@ -105,6 +105,54 @@ class MainTest {
     }
   }
 
+  /** A study without a useful run is planned from what is stated; R says 17 of each, once burnt. */
+  @Test
+  void aPlanFromWhatIsStated() throws IOException {
+    Path study = Files.createDirectory(temp.resolve("study"));
+    Files.writeString(study.resolve("runs.csv"), "run,build\nK1-1,K1\n");
+    String[] typed = {
+      "plan",
+      study.toString(),
+      "--burn-sd",
+      "0 K",
+      "--stove-sd",
+      "20 K",
+      "--difference",
+      "20 K",
+      "--out",
+      temp.resolve("plan").toString()
+    };
+    Ended ended = run(typed);
+    assertThat(ended.err()).doesNotContain("Exception");
+    assertThat(ended.out()).contains("17 stoves of each design");
+    Path plan = temp.resolve("plan");
+    assertThat(plan.resolve("index.html")).content().contains("carbon monoxide", "as stated");
+    assertThat(plan.resolve("tables/needs.csv")).content().contains("upper 80 % limit,1,17");
+    String sheet = Files.readString(plan.resolve("sheets/runs.csv"));
+    assertThat(sheet).doesNotContain("K1-1,").contains("# block 1");
+    byte[] page = Files.readAllBytes(plan.resolve("index.html"));
+    assertThat(run(typed).status()).isEqualTo(ended.status());
+    assertThat(plan.resolve("index.html")).hasBinaryContent(page);
+    assertThat(Files.readString(plan.resolve("sheets/runs.csv"))).isEqualTo(sheet);
+    // the sheet is one that the program itself reads
+    Path next = Files.createDirectory(temp.resolve("next"));
+    Files.writeString(next.resolve("runs.csv"), sheet);
+    assertThat(run("check", next.toString()).out()).doesNotContain("error: “");
+  }
+
+  @Test
+  void aPlanTellsWhatMustBeStated() throws IOException {
+    Path study = Files.createDirectory(temp.resolve("study"));
+    Files.writeString(study.resolve("runs.csv"), "run,build\n1,A\n");
+    String out = temp.resolve("plan").toString();
+    Ended ended = run("plan", study.toString(), "--difference", "20 K", "--out", out);
+    assertThat(ended.status()).isEqualTo(2);
+    assertThat(ended.err()).contains("state it with --burn-sd");
+    assertThat(run("plan", study.toString(), "--difference", "20", "--out", out).err())
+        .contains("--difference: “20” has no unit");
+    assertThat(temp.resolve("plan")).doesNotExist();
+  }
+
   private static Ended run(String... typed) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();

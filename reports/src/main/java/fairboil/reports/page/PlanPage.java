@@ -1,0 +1,146 @@
+package fairboil.reports.page;
+
+import fairboil.analysis.Results;
+import fairboil.analysis.plan.Answer;
+import fairboil.analysis.plan.Answer.Need;
+import fairboil.analysis.plan.Basis;
+import fairboil.analysis.plan.Plan;
+import fairboil.analysis.plan.PlannedBuild;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.Settings;
+import fairboil.reports.page.view.CellView;
+import fairboil.reports.page.view.ColumnView;
+import fairboil.reports.page.view.TableView;
+import fairboil.reports.words.Display;
+import fairboil.reports.words.PlanWords;
+import fairboil.reports.words.Plural;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.WriterOutput;
+import java.io.IOException;
+import java.io.Writer;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Writes the page of a plan: self-contained, as the page of a report is. */
+public final class PlanPage {
+
+  private final Results results;
+  private final Plan plan;
+  private final Display display;
+  private final String version;
+
+  /**
+   * The page of a plan.
+   *
+   * @param results of the study that it is for
+   * @param version the version of the program
+   */
+  public PlanPage(Results results, Plan plan, String version) {
+    this.results = results;
+    this.plan = plan;
+    this.display = Display.in(results.study().settings().get(Settings.SHOW_UNITS));
+    this.version = version;
+  }
+
+  /** Writes the page and flushes the writer, which stays open; write it as UTF-8. */
+  public void write(Writer writer) throws IOException {
+    PlanWords words = new PlanWords(plan, display);
+    String title = "A plan for the next tests";
+    Map<String, Object> parameters = new HashMap<>();
+    parameters.put("head", new Policy().head(title + " – " + results.study().name()));
+    parameters.put("title", title);
+    parameters.put("study", results.study().name());
+    parameters.put("version", version);
+    parameters.put("answer", words.answer());
+    parameters.put("basis", words.basis());
+    parameters.put("drilling", words.drilling());
+    parameters.put("order", words.order());
+    parameters.put("needs", needs());
+    parameters.put("builds", builds());
+    parameters.put("blocks", blocks());
+    parameters.put("findings", FindingViews.of(plan.findings()));
+    Writer legal = new LegalCharacters(writer);
+    TemplateEngine.createPrecompiled(ContentType.Html)
+        .render("plan.jte", parameters, new WriterOutput(legal));
+    legal.flush();
+  }
+
+  private List<TableView> needs() {
+    List<TableView> tables = new ArrayList<>();
+    for (Answer answer : plan.answers()) {
+      List<List<CellView>> rows = new ArrayList<>();
+      for (int runs = 1; runs <= Answer.MOST_RUNS; runs++) {
+        rows.add(
+            List.of(
+                FigureCells.count(runs),
+                builds(answer.need(Basis.UPPER_LIMIT, runs)),
+                builds(answer.need(Basis.ESTIMATE, runs))));
+      }
+      String kind = answer.wish().kind().label();
+      tables.add(
+          TableView.grid(
+              "needs-" + answer.wish().kind().ordinal(),
+              "Stoves needed"
+                  + (answer.wish().kind().isByDesign() ? " of each design" : "")
+                  + ": "
+                  + kind,
+              List.of(
+                  ColumnView.numbers("burns of each stove"),
+                  ColumnView.numbers(Basis.UPPER_LIMIT.label()),
+                  ColumnView.numbers(Basis.ESTIMATE.label())),
+              rows));
+    }
+    return tables;
+  }
+
+  private static CellView builds(Need need) {
+    return need.builds().isPresent()
+        ? FigureCells.count(need.builds().getAsInt())
+        : CellView.of("more than " + Answer.MOST_BUILDS);
+  }
+
+  private TableView builds() {
+    return TableView.grid(
+        "planned-builds",
+        "The stoves",
+        List.of(
+            ColumnView.words("build"),
+            ColumnView.words("design"),
+            ColumnView.words("origin"),
+            ColumnView.words("RMS hole error to drill")),
+        plan.builds().stream().map(this::row).toList());
+  }
+
+  private List<CellView> row(PlannedBuild build) {
+    return List.of(
+        CellView.of(build.name()),
+        CellView.of(build.design().orElse("")),
+        CellView.of(build.origin().label()),
+        CellView.of(
+            build.holeError().isPresent()
+                ? display.value(
+                    build.holeError().getAsDouble(), FigureCells.OF_A_HOLE, Dimension.LENGTH)
+                : "as truly as you can"));
+  }
+
+  private TableView blocks() {
+    return TableView.grid(
+        "blocks",
+        "Blocks",
+        List.of(
+            ColumnView.numbers("block"),
+            ColumnView.words("site"),
+            ColumnView.words("in this order")),
+        plan.order().blocks().stream()
+            .map(
+                block ->
+                    List.of(
+                        FigureCells.count(block.number()),
+                        CellView.of(block.site().orElse("as you like")),
+                        CellView.of(Plural.list(block.builds()))))
+            .toList());
+  }
+}
