@@ -82,7 +82,7 @@ public final class PlanPage {
       String kind = answer.wish().kind().label();
       tables.add(
           TableView.grid(
-              "needs-" + answer.wish().kind().ordinal(),
+              "needs-" + (tables.size() + 1),
               "Stoves needed"
                   + (answer.wish().kind().isByDesign() ? " of each design" : "")
                   + ": "
