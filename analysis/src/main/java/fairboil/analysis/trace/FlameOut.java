@@ -8,6 +8,7 @@ public final class FlameOut {
 
   private static final double SHARE = 0.6;
   private static final double SHARE_STILL_UP = 0.85;
+  private static final double HOT_SHARE = 0.98;
   private static final double LEAST_RISE_KELVINS = 100;
   private static final double LASTING_SECONDS = 60;
   private static final double LEVEL_FROM_SECONDS = 120;
@@ -31,7 +32,7 @@ public final class FlameOut {
   public static Optional<Sighting> find(Trace trace, double from, double ambient) {
     Trace burn = trace.between(from, Double.POSITIVE_INFINITY).withoutMissing();
     int size = burn.size();
-    double usual = upperQuartile(burn);
+    double usual = usual(burn, ambient);
     if (size == 0 || usual - ambient < LEAST_RISE_KELVINS) {
       return Optional.empty();
     }
@@ -62,10 +63,19 @@ public final class FlameOut {
     return Knee.sighting(burn, last, seconds, Math.hypot(BEAD_SECONDS, slow));
   }
 
-  /** The value that a quarter of the readings are above; NaN for none. */
-  private static double upperQuartile(Trace trace) {
-    double[] sorted = trace.values().clone();
+  /**
+   * The value that a quarter of the readings with the flame up are above; NaN for none. Up is above
+   * half the rise of the hottest: a long glow after a short burn does not count.
+   */
+  private static double usual(Trace burn, double ambient) {
+    double[] sorted = burn.values().clone();
     Arrays.sort(sorted);
-    return sorted.length == 0 ? Double.NaN : sorted[sorted.length * 3 / 4];
+    if (sorted.length == 0) {
+      return Double.NaN;
+    }
+    double hottest = sorted[(int) (HOT_SHARE * (sorted.length - 1))];
+    int up = Arrays.binarySearch(sorted, ambient + (hottest - ambient) / 2);
+    int first = up < 0 ? -up - 1 : up;
+    return sorted[first + (sorted.length - 1 - first) * 3 / 4];
   }
 }

@@ -9,9 +9,10 @@ public final class Ignition {
   private static final double RISE_KELVINS = 60;
   private static final double LASTING_SECONDS = 10;
   private static final double BEFORE_SECONDS = 10;
-  private static final double BASE_SECONDS = 30;
   private static final double LEAST_DEPARTURE_KELVINS = 10;
   private static final double COLD_KELVINS = 15;
+  private static final double WARM_KELVINS = 150;
+  private static final double USUAL_AIR = 20;
 
   /** How soon a bead sees a fire that was lit, s, and the share of a slow rise: judgements. */
   private static final double BEAD_SECONDS = 3;
@@ -26,8 +27,8 @@ public final class Ignition {
 
   /**
    * The beginning of the first rise by 60 K above the lowest so far that lasts 10 s; empty if there
-   * is none, or if the record does not show the cold stove before: for 10 s, or by a first reading
-   * near the air temperature.
+   * is none, or if the record does not show the stove before: for 10 s without warming and no more
+   * than 150 K above the air, or by a first reading near the air temperature.
    *
    * @param flame the clean flame trace
    * @param ambient air temperature, °C, if it is known
@@ -41,34 +42,26 @@ public final class Ignition {
     if (risen < 1) {
       return Optional.empty();
     }
-    double near = baseBefore(risen);
-    double noise = Noise.betweenNeighbours(trace.within(near, LEAST_DEPARTURE_KELVINS));
-    double limit = near + Math.max(LEAST_DEPARTURE_KELVINS, 4 * noise);
+    Trace before = trace.between(trace.secondsAt(0), trace.secondsAt(risen - 1));
+    Trace cold = before.within(before.lowest(), LEAST_DEPARTURE_KELVINS);
+    double base = cold.median();
+    double limit = base + Math.max(LEAST_DEPARTURE_KELVINS, 4 * Noise.betweenNeighbours(cold));
     int last = risen - 1;
     while (last > 0 && trace.celsiusAt(last) >= limit) {
       last--;
     }
-    double base = baseBefore(last + 1);
     return isCold(last, base, ambient)
         ? Optional.of(sighting(last, risen, base))
         : Optional.empty();
   }
 
-  private double secondsBefore(int index) {
-    return Math.max(trace.secondsAt(0), trace.secondsAt(index) - BASE_SECONDS);
-  }
-
-  /** The lowest reading of the while before an index: what a rise starts from. */
-  private double baseBefore(int end) {
-    Trace before = trace.between(secondsBefore(end - 1), trace.secondsAt(end - 1));
-    double lowest = before.lowest();
-    return before.within(lowest, LEAST_DEPARTURE_KELVINS).median();
-  }
-
   private boolean isCold(int last, double base, OptionalDouble ambient) {
-    boolean seen = trace.secondsAt(last) - trace.secondsAt(0) >= BEFORE_SECONDS;
-    boolean asAir = ambient.isPresent() && base <= ambient.getAsDouble() + COLD_KELVINS;
-    return seen || asAir;
+    double air = ambient.orElse(USUAL_AIR);
+    boolean asAir = ambient.isPresent() && base <= air + COLD_KELVINS;
+    double span = trace.secondsAt(last) - trace.secondsAt(0);
+    double climb = Line.through(trace, 0, last + 1).slope() * span;
+    boolean held = span >= BEFORE_SECONDS && climb <= LEAST_DEPARTURE_KELVINS / 2;
+    return asAir || (held && base <= air + WARM_KELVINS);
   }
 
   private Sighting sighting(int last, int risen, double base) {

@@ -27,6 +27,16 @@ public final class Methods {
                   + " with the boiling point. Where the log shows none, the stopwatch counts.",
               "A convention of this report. What people call a boil is kept beside it."),
           method(
+              "Joining of clocks",
+              "Stopwatch and log are joined by what both saw: lighting and the first rise of the"
+                  + " flame, flame out and its fall, pot on and pot off and the water; never by the"
+                  + " boil that a person marked. Marks are moved only by more than twice the"
+                  + " uncertainty of the offset; it counts wherever log and stopwatch are taken"
+                  + " together. An offset beyond a minute is an error in the findings.",
+              "offset = weighted mean of (time in the log − time of the mark)",
+              "Weighted mean with the ratio of Birge (1932); how sharply an event shows is judged"
+                  + " from its trace."),
+          method(
               "Boiling point",
               "Of pure water at the air pressure of the place: the pressure read there; else that"
                   + " of the forecast, reduced to the altitude; else that of the standard"
