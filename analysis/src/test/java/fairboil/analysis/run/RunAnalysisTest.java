@@ -263,6 +263,25 @@ class RunAnalysisTest {
   }
 
   @Test
+  void waterAboveItsBoilingPointIsAFinding() {
+    double[] hot = BURN.water.clone();
+    for (int i = 0; i < hot.length; i++) {
+      hot[i] *= 1.08;
+    }
+    RunResult result = marked(conditions()).times(BURN.seconds).channel(Role.WATER, hot).analyse();
+
+    assertThat(result.findings())
+        .anySatisfy(
+            finding -> {
+              assertThat(finding.problem()).contains("while it boils at 99.0 °C");
+              assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+              assertThat(finding.place().column()).contains("water");
+            });
+    assertThat(result.boil().hottestWater().isKnown()).isFalse();
+    assertThat(result.boil().from()).contains(BoilTimeFrom.STOPWATCH);
+  }
+
+  @Test
   void moreWaterLeftThanPutOnIsAFinding() {
     RunResult result = whole().cell(RunsSheet.WATER_LEFT, 0.9, Unit.KILOGRAM).analyse();
 

@@ -80,6 +80,40 @@ public final class Methods {
               "t normalised = C ref (T boil ref − T start ref) / P",
               "Heat balance of the pot."),
           method(
+              "Dry fuel",
+              "The moist fuel burnt, less its water; what it takes to dry it and the heat left in"
+                  + " the char are taken off as dry fuel of as much heat. Moisture of dry basis is"
+                  + " turned into wet basis, w = d / (1 + d). Heating values are those of the sheet;"
+                  + " else 19.1\u00a0MJ/kg for wood of conifers, 18.9 of broadleaved trees, 19.0"
+                  + " where only wood is told, 18.8 for cones; 29.5 for char.",
+              "dry fuel = (m [q (1 − w) − w (h boil − h air + L)] − c q char) / q",
+              "Lower heating values of dry wood: Stolarski and others (2022); ISO 17225-1, from"
+                  + " memory; of cones: Aniszewska and Gendek; of char: common practice, no source."
+                  + " Formulas in the form of the water boiling tests of stove laboratories, from"
+                  + " memory."),
+          method(
+              "Burning rate and firepower",
+              "Dry fuel, and its heat, over the time from lit to flame out, which the weighings"
+                  + " cover; over the time to the boil or to pot off where the fuel was smothered and"
+                  + " weighed then.",
+              "firepower = dry fuel × q / t",
+              "Heat balance of the fuel."),
+          method(
+              "Efficiency",
+              "Heat that warmed and boiled away the water, over the heat set free. With char: what"
+                  + " is left in the char counts as not used. Without: it counts as burnt. None where"
+                  + " the pot came off before the fuel was weighed. Pot and stove are not counted"
+                  + " as heated.",
+              "efficiency = (M (h boil − h start) + (M − M left) L) / (dry fuel × q)",
+              "Heat of water by IAPWS; otherwise as dry fuel."),
+          method(
+              "Specific consumption and fuel per boil",
+              "Specific consumption is dry fuel per mass of water left of what was heated, cut to"
+                  + " the share of the way to boiling. Fuel per boil is the dry fuel that at the"
+                  + " efficiency of the run brings the reference water from its start to the boil.",
+              "fuel per boil = M ref (h boil ref − h start ref) / (efficiency × q)",
+              "A convention of this report."),
+          method(
               "Uncertainty",
               "Each cause of doubt is given a standard uncertainty, and the causes are combined as"
                   + " the root of the sum of squares. What runs share, such as the tolerance of"
@@ -123,7 +157,9 @@ public final class Methods {
   public static final List<String> ASSUMPTIONS =
       List.of(
           "Runs are left out for faults of the test alone, and only where the sheet says so: never by"
-              + " a rule, and never for a fault of the stove. A run that did not boil is a result.",
+              + " a rule, and never for a fault of the stove. A run that did not boil is a result."
+              + " Batch and fed burns are never taken together: where both are told, those of the"
+              + " rarer kind do not count.",
           "The builds stand for others like them; a verdict is about such builds, not about every"
               + " stove of the kind.",
           "Burns of one build scatter about its mean as a normal distribution would, and do not"
