@@ -1,5 +1,6 @@
 package fairboil.reports.chart;
 
+import fairboil.analysis.InOrder;
 import fairboil.analysis.Results;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
@@ -17,7 +18,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * All pictures of a report: of the study first (hole effects, builds side by side, ring maps), then
@@ -34,6 +35,7 @@ public final class ChartBook {
   private final Results results;
   private final Display display;
   private final Captions captions;
+  private final Tips tips;
   private final DesignStyles styles;
   private final List<Plan> plans;
   private final List<String> names;
@@ -42,6 +44,7 @@ public final class ChartBook {
     this.results = results;
     this.display = display;
     this.captions = Captions.in(display, results.confidence());
+    this.tips = new Tips(results, display);
     this.styles = DesignStyles.of(results.builds().stream().map(BuildResult::build).toList());
     this.plans = plans();
     this.names = Slugs.of(plans.stream().map(Plan::name).toList());
@@ -87,12 +90,8 @@ public final class ChartBook {
    * @throws IOException if {@code taker} throws it
    */
   public void draw(Painter painter, int threads, Taker taker) throws IOException {
-    List<Supplier<Picture>> tasks = new ArrayList<>();
-    for (int i = 0; i < plans.size(); i++) {
-      int index = i;
-      tasks.add(() -> picture(index, painter));
-    }
-    InOrder.run(tasks, threads, taker::take);
+    List<Integer> indices = IntStream.range(0, plans.size()).boxed().toList();
+    InOrder.each(indices, threads, index -> picture(index, painter), taker::take);
   }
 
   private Picture picture(int index, Painter painter) {
@@ -102,7 +101,7 @@ public final class ChartBook {
         plan.kind(),
         plan.subject(),
         names.get(index),
-        painter.png(drawn.sheet()),
+        painter.painted(drawn.sheet()),
         drawn.sheet().width(),
         drawn.sheet().height(),
         drawn.caption().alternative(),
@@ -129,8 +128,8 @@ public final class ChartBook {
         () -> {
           double confidence = EffectWords.confidence(results, effect);
           Caption caption = Captions.in(display, confidence).holeEffect(effect);
-          return new Drawn(
-              new HoleEffectChart(effect, styles, display, confidence).sheet(caption), caption);
+          Sheet sheet = new HoleEffectChart(effect, styles, display, confidence).sheet(caption);
+          return new Drawn(tips.on(sheet, effect), caption);
         });
   }
 
@@ -171,7 +170,7 @@ public final class ChartBook {
             captions,
             display,
             results.confidence());
-    return new Drawn(chart.sheet(caption), caption);
+    return new Drawn(tips.on(chart.sheet(caption), measure, some), caption);
   }
 
   private Map<Ring, List<RingResult>> rings() {
