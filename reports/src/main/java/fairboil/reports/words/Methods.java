@@ -1,5 +1,8 @@
 package fairboil.reports.words;
 
+import fairboil.analysis.figure.Interval;
+import fairboil.analysis.sensor.BeadRadiation;
+import fairboil.ingest.quantity.Dimension;
 import java.util.List;
 import java.util.Optional;
 
@@ -170,6 +173,37 @@ public final class Methods {
               + " the temperature of all of it.");
 
   private Methods() {}
+
+  /**
+   * How far a bare bead may read low by radiation, and what that range assumes.
+   *
+   * @param celsius what it reads, °C
+   */
+  public static String ofBareBead(double celsius, Display show) {
+    BeadRadiation bead = BeadRadiation.SMALL_FLAME;
+    Interval low = bead.readsLow(celsius);
+    Dimension difference = Dimension.TEMPERATURE_DIFFERENCE;
+    return "A bare bead at "
+        + show.value(celsius, 10, Dimension.TEMPERATURE)
+        + " may read "
+        + show.number(low.low(), 10, difference)
+        + " to "
+        + show.value(low.high(), 10, difference)
+        + " low, as it radiates: h (T gas − T bead) = ε σ (T bead⁴ − T walls⁴), with an emissivity ε"
+        + " of "
+        + bead.emissivity().low()
+        + " to "
+        + bead.emissivity().high()
+        + ", heat transfer h of "
+        + Math.round(bead.heatTransfer().low())
+        + " to "
+        + Math.round(bead.heatTransfer().high())
+        + " W/(m² K), and walls of "
+        + show.number(bead.walls().low(), 10, Dimension.TEMPERATURE)
+        + " to "
+        + show.value(bead.walls().high(), 10, Dimension.TEMPERATURE)
+        + ", all judged. Nothing of this is added to any figure.";
+  }
 
   private static Method method(String figure, String how, String source) {
     return new Method(figure, how, Optional.empty(), source);
