@@ -14,6 +14,7 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything worked out for a study: what a report is made from. Immutable.
@@ -32,6 +33,7 @@ import java.util.List;
  * @param repeatability scatter between runs and between builds
  * @param claims one result a claim, in the order of the study
  * @param findings all findings: of sheets, logs, runs and the study, sorted
+ * @param withExcluded the same with the runs that the sheet excludes, if it excludes any
  */
 public record Results(
     Study study,
@@ -47,7 +49,8 @@ public record Results(
     Fairness fairness,
     List<Repeatability> repeatability,
     List<ClaimResult> claims,
-    List<Finding> findings) {
+    List<Finding> findings,
+    Optional<WithExcluded> withExcluded) {
 
   /** Copies the lists. */
   public Results {
@@ -61,6 +64,40 @@ public record Results(
     repeatability = List.copyOf(repeatability);
     claims = List.copyOf(claims);
     findings = List.copyOf(findings);
+  }
+
+  /** Results of a study that excludes no run. */
+  public Results(
+      Study study,
+      References references,
+      double confidence,
+      List<RunResult> runs,
+      List<BuildResult> builds,
+      List<RingResult> rings,
+      List<HoleEffect> holeEffects,
+      List<EffectChecks> effectChecks,
+      List<Comparison> comparisons,
+      List<RankComparison> rankComparisons,
+      Fairness fairness,
+      List<Repeatability> repeatability,
+      List<ClaimResult> claims,
+      List<Finding> findings) {
+    this(
+        study,
+        references,
+        confidence,
+        runs,
+        builds,
+        rings,
+        holeEffects,
+        effectChecks,
+        comparisons,
+        rankComparisons,
+        fairness,
+        repeatability,
+        claims,
+        findings,
+        Optional.empty());
   }
 
   /** Results of a study in which nothing is compared: without checks, comparisons and scatter. */
