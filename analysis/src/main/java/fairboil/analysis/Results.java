@@ -8,6 +8,7 @@ import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.layout.RingResult;
+import fairboil.analysis.precision.Precision;
 import fairboil.analysis.precision.Repeatability;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
@@ -33,6 +34,7 @@ import java.util.Optional;
  * @param repeatability scatter between runs and between builds
  * @param claims one result a claim, in the order of the study
  * @param findings all findings: of sheets, logs, runs and the study, sorted
+ * @param precision who repeated the burns, and what each found
  * @param withExcluded the same with the runs that the sheet excludes, if it excludes any
  */
 public record Results(
@@ -50,6 +52,7 @@ public record Results(
     List<Repeatability> repeatability,
     List<ClaimResult> claims,
     List<Finding> findings,
+    Precision precision,
     Optional<WithExcluded> withExcluded) {
 
   /** Copies the lists. */
@@ -66,7 +69,7 @@ public record Results(
     findings = List.copyOf(findings);
   }
 
-  /** Results of a study that excludes no run. */
+  /** Results of a study that nobody repeated and that excludes no run. */
   public Results(
       Study study,
       References references,
@@ -97,6 +100,7 @@ public record Results(
         repeatability,
         claims,
         findings,
+        Precision.NONE,
         Optional.empty());
   }
 
@@ -125,6 +129,7 @@ public record Results(
         Fairness.NONE,
         List.of(),
         claims,
-        findings);
+        findings,
+        Precision.NONE);
   }
 }
