@@ -130,6 +130,7 @@ public record Results(
         List.of(),
         claims,
         findings,
-        Precision.NONE);
+        Precision.NONE,
+        Optional.empty());
   }
 }
