@@ -144,9 +144,31 @@ public final class Methods {
                   + " builds; its interval has as many degrees of freedom as there are builds,"
                   + " less the terms of the line. Where the burns of each build show that the response"
                   + " does not follow the air as its normalising assumes, air temperature is allowed"
-                  + " for as they show it, and the sentence says so.",
+                  + " for as they show it; where there are several designs, so is design; and the"
+                  + " sentence says so. Where several rings are asked about, each interval is made"
+                  + " wider (Bonferroni), and with builds enough all are put into one line beside.",
               "weight = 1 / (s² between builds + s² between runs / n)",
-              "Variance between builds by Mandel and Paule (1970)."),
+              "Variance between builds by Mandel and Paule (1970), standard error by Knapp and"
+                  + " Hartung (2003); the mixed model by REML, Satterthwaite's degrees of freedom."),
+          method(
+              "Reading error of holes",
+              "What reading adds to an RMS adds in squares, so that of perfect holes is taken off"
+                  + " each build's; what its scatter still does to the slope is found by adding more"
+                  + " of it in simulation and going back along the curve. It is not tried where a"
+                  + " ring was placed about as truly as it was read.",
+              "RMS² true = RMS² − floor²",
+              "SIMEX: Cook and Stefanski (1994), Stefanski and Cook (1995)."),
+          method(
+              "Differences",
+              "Of builds, those very stoves: their runs, scatter pooled over all builds, intervals"
+                  + " that hold for all pairs together. Of designs: the means of their builds, scatter"
+                  + " pooled over designs. Without pooling as a check beside. Of conditions, such as"
+                  + " lids: differences within the builds that had both. Where claims name what they"
+                  + " compare with, every other one against that one as well. Two things are called"
+                  + " no different only if a difference that does not matter is named and the whole"
+                  + " interval of two one-sided tests lies within it.",
+              "Tukey and Kramer (1956), Games and Howell (1976), Welch (1947), Dunnett (1955),"
+                  + " Schuirmann (1987); effect size by Hedges (1981)."),
           method(
               "Verdict of a claim",
               "Read off the interval: supported if it lies wholly within what is claimed,"

@@ -56,14 +56,13 @@ class CompareWordsTest {
         .isEqualTo(
             "The water boiled in 3 of 4 runs with lid on and in 4 of 4 runs with lid off. Counting"
                 + " a run that did not boil as longer than any that did, a run with lid on had the"
-                + " longer boil time in 75 % of the pairs that can be made. Were there no difference,"
-                + " a share at least as uneven would come about in 30 % of such studies, so this does"
-                + " not settle which takes longer.");
+                + " longer boil time in 75 % of the pairs of runs that can be made. Were there no"
+                + " difference, one as great would come about in 30 % of such studies: this does not"
+                + " settle which takes longer.");
     assertThat(words.sentence(ranks(RankComparison.Unit.BUILDS)))
-        .contains("judging each build by its middle run, a build with lid on had the longer");
+        .contains("of the pairs of runs that can be made. Judging each build by its middle run,");
     assertThat(words.sentence(ranks(RankComparison.Unit.WITHIN_BUILDS)))
-        .contains("those with lid on had the longer boil time")
-        .contains("of the builds that had both. Were there no difference");
+        .contains("Judging each build that had both by its middle runs, were there no difference");
   }
 
   private static RankComparison ranks(RankComparison.Unit unit) {
