@@ -15,6 +15,7 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything worked out for a study: what a report is made from. Immutable.
@@ -34,6 +35,7 @@ import java.util.List;
  * @param claims one result a claim, in the order of the study
  * @param findings all findings: of sheets, logs, runs and the study, sorted
  * @param precision who repeated the burns, and what each found
+ * @param withExcluded the same with the runs that the sheet excludes, if it excludes any
  */
 public record Results(
     Study study,
@@ -50,7 +52,8 @@ public record Results(
     List<Repeatability> repeatability,
     List<ClaimResult> claims,
     List<Finding> findings,
-    Precision precision) {
+    Precision precision,
+    Optional<WithExcluded> withExcluded) {
 
   /** Copies the lists. */
   public Results {
@@ -66,7 +69,7 @@ public record Results(
     findings = List.copyOf(findings);
   }
 
-  /** Results of a study that nobody repeated. */
+  /** Results of a study that nobody repeated and that excludes no run. */
   public Results(
       Study study,
       References references,
@@ -97,7 +100,8 @@ public record Results(
         repeatability,
         claims,
         findings,
-        Precision.NONE);
+        Precision.NONE,
+        Optional.empty());
   }
 
   /** Results of a study in which nothing is compared: without checks, comparisons and scatter. */
@@ -126,6 +130,7 @@ public record Results(
         List.of(),
         claims,
         findings,
-        Precision.NONE);
+        Precision.NONE,
+        Optional.empty());
   }
 }
