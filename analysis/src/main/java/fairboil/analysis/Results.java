@@ -10,11 +10,14 @@ import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.precision.Precision;
 import fairboil.analysis.precision.Repeatability;
+import fairboil.analysis.protocol.RunProtocol;
+import fairboil.analysis.protocol.Without;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything worked out for a study: what a report is made from. Immutable.
@@ -34,6 +37,9 @@ import java.util.List;
  * @param claims one result a claim, in the order of the study
  * @param findings all findings: of sheets, logs, runs and the study, sorted
  * @param precision who repeated the burns, and what each found
+ * @param protocol whether each run kept to what the group agreed, in the order of the runs; none if
+ *     nothing was agreed
+ * @param without the results without the runs that did not, where some did and some did not
  */
 public record Results(
     Study study,
@@ -50,7 +56,9 @@ public record Results(
     List<Repeatability> repeatability,
     List<ClaimResult> claims,
     List<Finding> findings,
-    Precision precision) {
+    Precision precision,
+    List<RunProtocol> protocol,
+    Optional<Without> without) {
 
   /** Copies the lists. */
   public Results {
@@ -64,9 +72,10 @@ public record Results(
     repeatability = List.copyOf(repeatability);
     claims = List.copyOf(claims);
     findings = List.copyOf(findings);
+    protocol = List.copyOf(protocol);
   }
 
-  /** Results of a study that nobody repeated. */
+  /** Results of a study that nobody repeated and for which nothing was agreed. */
   public Results(
       Study study,
       References references,
@@ -97,7 +106,9 @@ public record Results(
         repeatability,
         claims,
         findings,
-        Precision.NONE);
+        Precision.NONE,
+        List.of(),
+        Optional.empty());
   }
 
   /** Results of a study in which nothing is compared: without checks, comparisons and scatter. */
@@ -126,6 +137,8 @@ public record Results(
         List.of(),
         claims,
         findings,
-        Precision.NONE);
+        Precision.NONE,
+        List.of(),
+        Optional.empty());
   }
 }
