@@ -155,7 +155,11 @@ public final class Protocols {
     Optional<Quantity> mass = limit.as(Dimension.MASS);
     Figure water = run.conditions().water();
     boolean isWater =
-        run.run().row().cell(RunsSheet.WATER).filter(cell -> cell.value().equals(quantity)).isPresent();
+        run.run()
+            .row()
+            .cell(RunsSheet.WATER)
+            .filter(cell -> cell.value().equals(quantity))
+            .isPresent();
     return isWater && mass.isPresent() && water.isKnown()
         ? OptionalDouble.of(water.orNaN() - mass.get().value())
         : OptionalDouble.empty();

@@ -13,6 +13,7 @@ import fairboil.reports.page.view.FairnessView;
 import fairboil.reports.page.view.TableView;
 import fairboil.reports.words.FairnessWords;
 import fairboil.reports.words.Plural;
+import fairboil.reports.words.ProtocolWords;
 import fairboil.reports.words.RunWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -56,7 +57,12 @@ final class FairnessSection {
 
   static FairnessView of(Materials from) {
     FairnessSection section = new FairnessSection(from);
-    return new FairnessView(section.tables(), section.remarks(), leftOut(from));
+    return new FairnessView(
+        section.tables(),
+        section.remarks(),
+        leftOut(from),
+        ProtocolWords.of(from.results()).sentences(),
+        PrecisionViews.notWithin(from));
   }
 
   private List<TableView> tables() {

@@ -30,7 +30,7 @@ public final class StudyTemplate {
   public static final String GUIDE = "GUIDE.txt";
 
   /** Tells spreadsheet programs that the sheet is UTF-8, so that ° and µ come out right. */
-  private static final String BYTE_ORDER_MARK = "\uFEFF";
+  static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private static final List<SheetSchema> SHEETS =
       List.of(
@@ -66,10 +66,17 @@ public final class StudyTemplate {
   }
 
   private static String sheet(SheetSchema sheet) {
+    return sheet(sheet, Map.of());
+  }
+
+  /** An empty sheet; some cells of its example are given. */
+  static String sheet(SheetSchema sheet, Map<Column<?>, String> given) {
     String header =
         sheet.columns().stream().map(StudyTemplate::header).collect(Collectors.joining(","));
     String example =
-        sheet.columns().stream().map(StudyTemplate::example).collect(Collectors.joining(","));
+        sheet.columns().stream()
+            .map(column -> given.containsKey(column) ? quoted(given.get(column)) : example(column))
+            .collect(Collectors.joining(","));
     return BYTE_ORDER_MARK + header + "\n# " + example + "\n";
   }
 
@@ -83,7 +90,7 @@ public final class StudyTemplate {
     return quoted(Example.of(column).number());
   }
 
-  private static String quoted(String cell) {
+  static String quoted(String cell) {
     boolean special = cell.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n');
     return special ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
   }

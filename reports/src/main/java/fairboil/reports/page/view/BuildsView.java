@@ -11,6 +11,8 @@ import java.util.List;
  * @param differences differences between designs and conditions
  * @param pairs differences between builds
  * @param scatter how far runs and builds scatter
+ * @param sites what can be told of sites that repeated each other's burns, sentences
+ * @param rounds what each site found of the same stove
  */
 public record BuildsView(
     List<FigureView> figures,
@@ -18,4 +20,6 @@ public record BuildsView(
     List<String> comparisons,
     TableView differences,
     TableView pairs,
-    TableView scatter) {}
+    TableView scatter,
+    List<String> sites,
+    TableView rounds) {}

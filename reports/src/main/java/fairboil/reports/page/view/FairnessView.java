@@ -8,5 +8,12 @@ import java.util.List;
  * @param conditions the conditions of each thing compared, one table a kind of thing
  * @param remarks what cannot be told apart, sentences
  * @param leftOut the runs left out, and why; without rows if there are none
+ * @param protocol how far runs kept to what was agreed, sentences; none if nothing was agreed
+ * @param notWithin the runs that did not, and why; without rows if there are none
  */
-public record FairnessView(List<TableView> conditions, List<String> remarks, TableView leftOut) {}
+public record FairnessView(
+    List<TableView> conditions,
+    List<String> remarks,
+    TableView leftOut,
+    List<String> protocol,
+    TableView notWithin) {}
