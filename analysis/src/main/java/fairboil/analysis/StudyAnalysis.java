@@ -14,6 +14,7 @@ import fairboil.analysis.protocol.Without;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunAnalysis;
 import fairboil.analysis.run.RunResult;
+import fairboil.analysis.run.SameLogs;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.log.LogOpener;
@@ -89,6 +90,7 @@ public final class StudyAnalysis {
     List<RunProtocol> protocol = Protocols.of(study, runs);
     runs.forEach(run -> findings.addAll(run.findings()));
     findings.addAll(Protocols.findings(protocol));
+    findings.addAll(SameLogs.of(runs));
     findings.addAll(layout.findings());
     findings.addAll(effects.findings());
     findings.addAll(comparisons.findings());

@@ -1,7 +1,6 @@
 package fairboil.reports.cli;
 
 import fairboil.analysis.Results;
-import fairboil.analysis.StudyAnalysis;
 import fairboil.ingest.OpenedStudy;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyPool;
@@ -57,8 +56,11 @@ final class ReportCommand implements Callable<Integer> {
     OpenedStudy opened = StudyPool.open(studies);
     Results results;
     try (OutputFolder folder = OutputFolder.open(out, studies)) {
-      results = StudyAnalysis.of(opened.study(), opened.logs());
-      writer.write(results, folder);
+      results = Analysis.of(opened);
+      try (Progress progress = Progress.of("Charts and tables", ReportWriter.files(results))) {
+        folder.afterEach(progress::step);
+        writer.write(results, folder);
+      }
       folder.commit();
     }
     return tell(results);

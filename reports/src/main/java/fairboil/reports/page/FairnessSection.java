@@ -144,6 +144,7 @@ final class FairnessSection {
   private List<String> remarks() {
     List<String> remarks = new ArrayList<>();
     fairness.inseparable().forEach(pair -> remarks.add(words.sentence(pair)));
+    fairness.tied().forEach(tied -> remarks.add(FairnessWords.sentence(tied)));
     if (remarks.isEmpty() && !levels().isEmpty()) {
       remarks.add(
           "Nothing recorded sets them wholly apart: in every condition above their runs overlap.");
