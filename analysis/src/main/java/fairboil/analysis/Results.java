@@ -10,6 +10,8 @@ import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.precision.Precision;
 import fairboil.analysis.precision.Repeatability;
+import fairboil.analysis.protocol.RunProtocol;
+import fairboil.analysis.protocol.Without;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
@@ -36,6 +38,9 @@ import java.util.Optional;
  * @param findings all findings: of sheets, logs, runs and the study, sorted
  * @param precision who repeated the burns, and what each found
  * @param withExcluded the same with the runs that the sheet excludes, if it excludes any
+ * @param protocol whether each run kept to what the group agreed, in the order of the runs; none if
+ *     nothing was agreed
+ * @param without the results without the runs that did not, where some did and some did not
  */
 public record Results(
     Study study,
@@ -53,7 +58,9 @@ public record Results(
     List<ClaimResult> claims,
     List<Finding> findings,
     Precision precision,
-    Optional<WithExcluded> withExcluded) {
+      Optional<WithExcluded> withExcluded,
+      List<RunProtocol> protocol,
+      Optional<Without> without) {
 
   /** Copies the lists. */
   public Results {
@@ -67,9 +74,10 @@ public record Results(
     repeatability = List.copyOf(repeatability);
     claims = List.copyOf(claims);
     findings = List.copyOf(findings);
+    protocol = List.copyOf(protocol);
   }
 
-  /** Results of a study that nobody repeated and that excludes no run. */
+  /** Results of a study that nobody repeated, that excludes no run and for which nothing was agreed. */
   public Results(
       Study study,
       References references,
@@ -101,6 +109,8 @@ public record Results(
         claims,
         findings,
         Precision.NONE,
+        Optional.empty(),
+        List.of(),
         Optional.empty());
   }
 
@@ -131,6 +141,8 @@ public record Results(
         claims,
         findings,
         Precision.NONE,
+        Optional.empty(),
+        List.of(),
         Optional.empty());
   }
 }

@@ -9,6 +9,9 @@ import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.layout.HoleLayout;
 import fairboil.analysis.layout.LayoutResult;
 import fairboil.analysis.precision.Repeatabilities;
+import fairboil.analysis.protocol.Protocols;
+import fairboil.analysis.protocol.RunProtocol;
+import fairboil.analysis.protocol.Without;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunAnalysis;
 import fairboil.analysis.run.RunResult;
@@ -17,12 +20,15 @@ import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.log.LogOpener;
 import fairboil.ingest.quantity.Quantity;
+import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The whole analysis: a study in, results out. */
 public final class StudyAnalysis {
@@ -82,7 +88,9 @@ public final class StudyAnalysis {
     Claims.Outcome claims = Claims.of(study, runs, effects.effects(), confidence);
     Comparisons.Outcome comparisons = Comparisons.of(study, runs, confidence);
     Repeatabilities.Outcome scatter = Repeatabilities.of(runs, confidence);
+    List<RunProtocol> protocol = Protocols.of(study, runs);
     runs.forEach(run -> findings.addAll(run.findings()));
+    findings.addAll(Protocols.findings(protocol));
     findings.addAll(SameLogs.of(runs));
     findings.addAll(layout.findings());
     findings.addAll(effects.findings());
@@ -104,7 +112,9 @@ public final class StudyAnalysis {
         claims.results(),
         findings.stream().distinct().sorted().toList(),
         scatter.precision(),
-        withExcluded(runs, effects, confidence));
+        withExcluded(runs, effects, confidence),
+        protocol,
+        without(references, runs, layout, protocol, confidence));
   }
 
   private Optional<WithExcluded> withExcluded(
@@ -119,6 +129,35 @@ public final class StudyAnalysis {
             (int) excluded,
             BuildSummaries.of(study.builds(), all, confidence),
             Claims.of(study, all, effects.effects(), confidence).results()));
+  }
+
+  /**
+   * The same without the runs that did not keep to the protocol; what it finds is known by then.
+   */
+  private Optional<Without> without(
+      References references,
+      List<RunResult> runs,
+      LayoutResult layout,
+      List<RunProtocol> protocol,
+      double confidence) {
+    Set<Key> within =
+        protocol.stream()
+            .filter(RunProtocol::isWithin)
+            .map(RunProtocol::run)
+            .collect(Collectors.toSet());
+    List<RunResult> kept = runs.stream().filter(it -> within.contains(it.run().key())).toList();
+    if (kept.isEmpty() || kept.size() == runs.size()) {
+      return Optional.empty();
+    }
+    HoleEffects.Outcome effects =
+        HoleEffects.of(study, kept, layout, references.ambient(), confidence);
+    return Optional.of(
+        new Without(
+            kept.size(),
+            BuildSummaries.of(study.builds(), kept, confidence),
+            effects.effects(),
+            Repeatabilities.of(kept, confidence).scatter(),
+            Claims.of(study, kept, effects.effects(), confidence).results()));
   }
 
   private double confidence() {

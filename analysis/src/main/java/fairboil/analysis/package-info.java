@@ -7,6 +7,7 @@
  * layout}, which know only figures and quantities, {@code model} (statistics that know nothing of
  * stoves), {@code trace} (clean traces, peaks), {@code heat}, {@code run} (one run), {@code
  * measure} (the one list of measures), {@code group} (runs together), {@code effect} (does hole
- * position matter?), {@code compare}, {@code precision} and {@code claim}.
+ * position matter?), {@code compare}, {@code precision}, {@code claim} and {@code protocol} (did
+ * runs keep to what was agreed?).
  */
 package fairboil.analysis;

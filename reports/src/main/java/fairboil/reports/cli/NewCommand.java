@@ -1,6 +1,9 @@
 package fairboil.reports.cli;
 
+import fairboil.ingest.StudyException;
+import fairboil.ingest.StudyReader;
 import fairboil.reports.output.OutputException;
+import fairboil.reports.template.GroupTemplate;
 import fairboil.reports.template.StudyTemplate;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -13,6 +16,8 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -20,7 +25,11 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "new",
     description = "Makes a study to fill in: every sheet with an example row, and a guide.",
-    footer = {"", "Example: fairboil new my-study"})
+    footer = {
+      "",
+      "Example: fairboil new my-study",
+      "For a group: fairboil new north-study --from my-study --site North"
+    })
 final class NewCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
@@ -28,12 +37,25 @@ final class NewCommand implements Callable<Integer> {
   @Parameters(paramLabel = "DIR", description = "Folder to make; it must not exist, or be empty.")
   private Path folder;
 
+  @Option(
+      names = "--from",
+      paramLabel = "STUDY",
+      description = {
+        "A study whose burns a group will repeat. Its settings, stoves (marked as shared), rings,",
+        "pots, claims and protocol are copied; runs, marks, sensors and holes are not."
+      })
+  private Path from;
+
+  @Option(names = "--site", paramLabel = "NAME", description = "The group's site, with --from.")
+  private String site;
+
   @Override
-  public Integer call() throws OutputException {
+  public Integer call() throws StudyException, OutputException {
+    Map<String, String> files = files();
     try {
       refuseUnlessEmpty();
       Files.createDirectories(folder.resolve("logs"));
-      for (Map.Entry<String, String> file : StudyTemplate.files().entrySet()) {
+      for (Map.Entry<String, String> file : files.entrySet()) {
         Files.writeString(
             folder.resolve(file.getKey()), file.getValue(), StandardOpenOption.CREATE_NEW);
       }
@@ -46,7 +68,24 @@ final class NewCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     out.println("A study to fill in: " + folder);
     out.println("Start with " + folder.resolve(StudyTemplate.GUIDE) + ".");
+    if (from != null) {
+      out.println(
+          "Write yes under shared in the builds.csv of " + from + " too, for each stove that");
+      out.println("is sent round, and no in both for each that is not. Then read them as one:");
+      out.println("fairboil report " + from + " " + folder + " --out my-report");
+    }
     return ExitStatus.DONE.code();
+  }
+
+  private Map<String, String> files() throws StudyException {
+    if (from == null && site == null) {
+      return StudyTemplate.files();
+    }
+    if (from == null || site == null || site.isBlank()) {
+      throw new ParameterException(
+          spec.commandLine(), "--from and --site go together: the study, and the group's site.");
+    }
+    return GroupTemplate.files(StudyReader.open(from).study(), site.strip());
   }
 
   private void refuseUnlessEmpty() throws IOException {

@@ -9,6 +9,7 @@ import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.TableView;
+import fairboil.reports.words.PrecisionWords;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -35,7 +36,9 @@ final class BuildsSection {
         ComparisonViews.differences(from),
         ComparisonViews.againstReference(from),
         ComparisonViews.pairs(from),
-        ComparisonViews.scatter(from));
+        ComparisonViews.scatter(from),
+        PrecisionWords.of(from.results()).sentences(),
+        PrecisionViews.rounds(from));
   }
 
   private static TableView table(Materials from) {

@@ -14,6 +14,7 @@ import fairboil.reports.page.view.TableView;
 import fairboil.reports.words.ExcludedWords;
 import fairboil.reports.words.FairnessWords;
 import fairboil.reports.words.Plural;
+import fairboil.reports.words.ProtocolWords;
 import fairboil.reports.words.RunWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -61,7 +62,9 @@ final class FairnessSection {
         section.tables(),
         section.remarks(),
         leftOut(from),
-        ExcludedWords.sentences(from.results()));
+        ExcludedWords.sentences(from.results()),
+        ProtocolWords.of(from.results()).sentences(),
+        PrecisionViews.notWithin(from));
   }
 
   private List<TableView> tables() {

@@ -20,7 +20,10 @@ final class RepeatabilityTable {
           "a source of scatter of one measure",
           List.of(
               text("measure", "measure that scatters", scatter -> scatter.measure().label()),
-              text("level", "run to run, or build to build of a design", ScatterWords::level),
+              text(
+                  "level",
+                  "run to run, build to build of a design, or between sites",
+                  ScatterWords::level),
               held("sd", "standard deviation, in °C, s, W, kg or a share", Repeatability::sd),
               held("ci_low", "lower end of its interval", scatter -> scatter.interval().low()),
               held("ci_high", "upper end of its interval", scatter -> scatter.interval().high()),

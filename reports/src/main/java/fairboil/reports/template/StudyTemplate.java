@@ -66,10 +66,17 @@ public final class StudyTemplate {
   }
 
   private static String sheet(SheetSchema sheet) {
+    return sheet(sheet, Map.of());
+  }
+
+  /** An empty sheet; some cells of its example are given. */
+  static String sheet(SheetSchema sheet, Map<Column<?>, String> given) {
     String header =
         sheet.columns().stream().map(StudyTemplate::header).collect(Collectors.joining(","));
     String example =
-        sheet.columns().stream().map(StudyTemplate::example).collect(Collectors.joining(","));
+        sheet.columns().stream()
+            .map(column -> given.containsKey(column) ? quoted(given.get(column)) : example(column))
+            .collect(Collectors.joining(","));
     return BYTE_ORDER_MARK + header + "\n# " + example + "\n";
   }
 

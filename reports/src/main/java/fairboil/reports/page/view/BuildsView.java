@@ -12,6 +12,8 @@ import java.util.List;
  * @param againstReference differences from what claims compare with
  * @param pairs differences between builds
  * @param scatter how far runs and builds scatter
+ * @param sites what can be told of sites that repeated each other's burns, sentences
+ * @param rounds what each site found of the same stove
  */
 public record BuildsView(
     List<FigureView> figures,
@@ -20,4 +22,6 @@ public record BuildsView(
     TableView differences,
     TableView againstReference,
     TableView pairs,
-    TableView scatter) {}
+    TableView scatter,
+    List<String> sites,
+    TableView rounds) {}
