@@ -8,6 +8,7 @@ import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.layout.RingResult;
+import fairboil.analysis.normalise.Normalisation;
 import fairboil.analysis.precision.Repeatability;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
@@ -32,6 +33,7 @@ import java.util.List;
  * @param repeatability scatter between runs and between builds
  * @param claims one result a claim, in the order of the study
  * @param findings all findings: of sheets, logs, runs and the study, sorted
+ * @param normalisation how boil times were restated
  */
 public record Results(
     Study study,
@@ -47,7 +49,8 @@ public record Results(
     Fairness fairness,
     List<Repeatability> repeatability,
     List<ClaimResult> claims,
-    List<Finding> findings) {
+    List<Finding> findings,
+    Normalisation normalisation) {
 
   /** Copies the lists. */
   public Results {
@@ -61,6 +64,40 @@ public record Results(
     repeatability = List.copyOf(repeatability);
     claims = List.copyOf(claims);
     findings = List.copyOf(findings);
+  }
+
+  /** Results of a study without a heat balance. */
+  public Results(
+      Study study,
+      References references,
+      double confidence,
+      List<RunResult> runs,
+      List<BuildResult> builds,
+      List<RingResult> rings,
+      List<HoleEffect> holeEffects,
+      List<EffectChecks> effectChecks,
+      List<Comparison> comparisons,
+      List<RankComparison> rankComparisons,
+      Fairness fairness,
+      List<Repeatability> repeatability,
+      List<ClaimResult> claims,
+      List<Finding> findings) {
+    this(
+        study,
+        references,
+        confidence,
+        runs,
+        builds,
+        rings,
+        holeEffects,
+        effectChecks,
+        comparisons,
+        rankComparisons,
+        fairness,
+        repeatability,
+        claims,
+        findings,
+        Normalisation.NONE);
   }
 
   /** Results of a study in which nothing is compared: without checks, comparisons and scatter. */

@@ -7,6 +7,7 @@ import fairboil.analysis.effect.HoleEffects;
 import fairboil.analysis.group.BuildSummaries;
 import fairboil.analysis.layout.HoleLayout;
 import fairboil.analysis.layout.LayoutResult;
+import fairboil.analysis.normalise.Normalising;
 import fairboil.analysis.precision.Repeatabilities;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunAnalysis;
@@ -71,14 +72,17 @@ public final class StudyAnalysis {
     return new StudyAnalysis(study).results(references, InOrder.map(study.runs(), workers, perRun));
   }
 
-  private Results results(References references, List<RunResult> runs) {
+  private Results results(References references, List<RunResult> alone) {
     double confidence = confidence();
+    Normalising.Outcome normalised = Normalising.of(study, references, alone, confidence);
+    List<RunResult> runs = normalised.runs();
     LayoutResult layout = HoleLayout.of(study);
     HoleEffects.Outcome effects =
         HoleEffects.of(study, runs, layout, references.ambient(), confidence);
     Claims.Outcome claims = Claims.of(study, runs, effects.effects(), confidence);
     Comparisons.Outcome comparisons = Comparisons.of(study, runs, confidence);
     runs.forEach(run -> findings.addAll(run.findings()));
+    findings.addAll(normalised.findings());
     findings.addAll(layout.findings());
     findings.addAll(effects.findings());
     findings.addAll(comparisons.findings());
@@ -97,7 +101,8 @@ public final class StudyAnalysis {
         FairnessFinder.of(study, runs),
         Repeatabilities.of(runs, confidence),
         claims.results(),
-        findings.stream().distinct().sorted().toList());
+        findings.stream().distinct().sorted().toList(),
+        normalised.normalisation());
   }
 
   private double confidence() {

@@ -61,6 +61,10 @@ public final class RunAnalysis {
     EnergyAnalysis energy = new EnergyAnalysis(context, pots, mass, start, boilingPoint);
     Conditions conditions =
         new Conditions(ambient, pressure, boilingPoint, mass, start, energy.heatCapacity());
+    EnergyResult heated = energy.result(boil.boilTime());
+    HeatRecord heat =
+        new HeatRecorder(context, log, events, shown)
+            .record(energy.potHeat(), mass, heated.netPower());
     FlameResult flame = new FlameAnalysis(context, log, events.timeline(), ambient).result();
     Optional<Outcome> outcome = new OutcomeFinder(context, events, shown, boilingPoint).find();
     return new RunResult(
@@ -72,13 +76,14 @@ public final class RunAnalysis {
         events.timeline(),
         flame,
         boil,
-        energy.result(boil.boilTime()),
+        heated,
         FuelResult.unknown("fuel measures are not worked out in this version"),
         sketch(context, log, shown),
         opened.source(),
         opened.log().map(Log::rows),
         ledgers(log),
-        context.findings().sorted());
+        context.findings().sorted(),
+        heat);
   }
 
   private Build build(Run run) {

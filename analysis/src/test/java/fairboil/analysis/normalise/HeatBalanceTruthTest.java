@@ -1,0 +1,137 @@
+package fairboil.analysis.normalise;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fairboil.analysis.figure.Figure;
+import fairboil.analysis.heat.Fire;
+import fairboil.analysis.heat.Loss;
+import fairboil.analysis.run.References;
+import fairboil.analysis.run.RunResult;
+import fairboil.analysis.trace.Boil;
+import fairboil.analysis.trace.BoilFinder;
+import fairboil.analysis.trace.BoilSearch;
+import fairboil.analysis.trace.Trace;
+import fairboil.analysis.water.Atmosphere;
+import fairboil.analysis.water.Saturation;
+import fairboil.ingest.Study;
+import fairboil.ingest.choice.Lid;
+import fairboil.ingest.choice.NormaliseBy;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Truth by simulation: 0.3 to 2 kg of water in air of −20 to 35 °C at 0 to 3,000 m, on fires of at
+ * least 1.5 times the loss at the boil both in the run and in the reference, with sensor noise that
+ * remembers.
+ */
+class HeatBalanceTruthTest {
+
+  private static final References REFERENCES =
+      new References(1, 20, 20, Saturation.temperature(101_325), 0, NormaliseBy.HEAT_BALANCE);
+  private static final double NOISE = 0.1;
+  private static final double MEMORY = 5;
+
+  private static double between(RandomGenerator random, double low, double high) {
+    return low + (high - low) * random.nextDouble();
+  }
+
+  /** A burn of the range; growth is told as a share in 10 minutes. */
+  private static SimulatedBurn burn(
+      RandomGenerator random, double growth, double perPascal, double inFire) {
+    double water = between(random, 0.3, 2);
+    double ambient = between(random, -20, 35);
+    double boilingPoint = Saturation.temperature(Atmosphere.pressure(between(random, 0, 3000)));
+    double perKelvin = between(random, 0.6, 1) * Math.cbrt(water * water) + 0.5;
+    double steam = perPascal * Saturation.pressure(99.97);
+    double loss = perKelvin * Math.max(1, inFire) * (100 - Math.min(20, ambient)) + steam;
+    double least = 1.5 * loss / Math.min(1, 1 + 2 * growth);
+    double power = Math.max(least, between(random, 300, 800));
+    return new SimulatedBurn(
+        water,
+        between(random, 80, 250),
+        between(random, 2, 25),
+        ambient,
+        boilingPoint,
+        new Fire(power, growth / 600),
+        new Loss(perKelvin, perPascal),
+        inFire);
+  }
+
+  private static double truth(SimulatedBurn burn) {
+    return burn.under(
+            REFERENCES.water(), REFERENCES.start(), REFERENCES.ambient(), REFERENCES.boilingPoint())
+        .boilAt();
+  }
+
+  private static Figure.Known restated(RunResult run, Study study) {
+    RunResult result = Normalising.of(study, REFERENCES, List.of(run), 0.95).runs().get(0);
+    assertThat(result.energy().heatBalanceBoilTime()).isInstanceOf(Figure.Known.class);
+    return (Figure.Known) result.energy().heatBalanceBoilTime();
+  }
+
+  /** Relative error where everything told is right and only the probe is noisy. */
+  private static double error(SimulatedBurn burn, RandomGenerator random) {
+    SimulatedBurn.Course course = burn.run();
+    Trace trace = course.read(NOISE, MEMORY, random);
+    BoilSearch search =
+        new BoilSearch(0, course.potOff(), OptionalDouble.of(burn.boilingPoint()), 0.5, 0, 0.01);
+    Boil boil = BoilFinder.find(trace, search);
+    assertThat(boil).as("%s", burn).isInstanceOf(Boil.Seen.class);
+    Study study = Told.study(burn.loss().perPascal() > 0 ? Lid.OFF : Lid.ON);
+    RunResult run =
+        new Told(burn, course, trace, random, 1e-6).result(study, ((Boil.Seen) boil).at());
+    return restated(run, study).measured().value() / truth(burn) - 1;
+  }
+
+  @Test
+  void whereTheModelIsTrueItIsRightWithinHalfAPercent() {
+    RandomGenerator random = new SplittableRandom(41);
+    for (int i = 0; i < 150; i++) {
+      SimulatedBurn burn = burn(random, 0, 0, 1);
+      assertThat(Math.abs(error(burn, random))).as("%s", burn).isLessThan(0.005);
+    }
+  }
+
+  @Test
+  void withGrowthAndSteamItIsRightWithin2Percent() {
+    RandomGenerator random = new SplittableRandom(42);
+    for (int i = 0; i < 150; i++) {
+      double growth = between(random, -0.2, 0.3);
+      SimulatedBurn burn = burn(random, growth, between(random, 0, 0.0018), 1);
+      assertThat(Math.abs(error(burn, random))).as("%s", burn).isLessThan(0.02);
+    }
+  }
+
+  /** Share of the intervals that hold the truth, everything told off by what it states. */
+  private static double coverage(int trials, long seed) {
+    RandomGenerator random = new SplittableRandom(seed);
+    int held = 0;
+    for (int i = 0; i < trials; i++) {
+      double inFire = between(random, 0.75, 1.25);
+      SimulatedBurn burn = burn(random, between(random, -0.2, 0.3), 0, inFire);
+      SimulatedBurn.Course course = burn.run();
+      Trace trace = course.read(NOISE, MEMORY, random);
+      Study study = Told.study(Lid.ON);
+      RunResult run = new Told(burn, course, trace, random, 1).result(study, course.boilAt());
+      held += restated(run, study).interval(0.95).contains(truth(burn)) ? 1 : 0;
+    }
+    return (double) held / trials;
+  }
+
+  /** Of 300, as many as lie within 2.6 standard deviations of a share of 95 %. */
+  @Test
+  void intervalsOf95PercentHoldTheTruthAsOften() {
+    double sd = Math.sqrt(0.95 * 0.05 / 300);
+    assertThat(coverage(300, 43)).isBetween(0.95 - 2.6 * sd, 0.95 + 2.6 * sd);
+  }
+
+  @Test
+  @Tag("long")
+  void intervalsOf95PercentHoldTheTruthAsOftenAtLength() {
+    assertThat(coverage(2000, 44)).isBetween(0.93, 0.97);
+  }
+}
