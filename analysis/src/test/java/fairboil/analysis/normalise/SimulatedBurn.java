@@ -57,6 +57,7 @@ record SimulatedBurn(
    * @param potOff when it came off, s
    * @param waterLeft kg then
    */
+  @SuppressWarnings("ArrayRecordComponent") // of a simulation, not changed
   record Course(double boilAt, double[] celsius, int potOff, double waterLeft) {
 
     /** The readings of a probe, with first-order autoregressive noise. */
