@@ -9,6 +9,7 @@ import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.normalise.Normalisation;
+import fairboil.analysis.precision.Precision;
 import fairboil.analysis.precision.Repeatability;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
@@ -33,6 +34,7 @@ import java.util.List;
  * @param repeatability scatter between runs and between builds
  * @param claims one result a claim, in the order of the study
  * @param findings all findings: of sheets, logs, runs and the study, sorted
+ * @param precision who repeated the burns, and what each found
  * @param normalisation how boil times were restated
  */
 public record Results(
@@ -50,6 +52,7 @@ public record Results(
     List<Repeatability> repeatability,
     List<ClaimResult> claims,
     List<Finding> findings,
+    Precision precision,
     Normalisation normalisation) {
 
   /** Copies the lists. */
@@ -66,7 +69,7 @@ public record Results(
     findings = List.copyOf(findings);
   }
 
-  /** Results of a study without a heat balance. */
+  /** Results of a study that nobody repeated, without a heat balance. */
   public Results(
       Study study,
       References references,
@@ -97,6 +100,7 @@ public record Results(
         repeatability,
         claims,
         findings,
+        Precision.NONE,
         Normalisation.NONE);
   }
 
@@ -125,6 +129,8 @@ public record Results(
         Fairness.NONE,
         List.of(),
         claims,
-        findings);
+        findings,
+        Precision.NONE,
+        Normalisation.NONE);
   }
 }

@@ -81,6 +81,7 @@ public final class StudyAnalysis {
         HoleEffects.of(study, runs, layout, references.ambient(), confidence);
     Claims.Outcome claims = Claims.of(study, runs, effects.effects(), confidence);
     Comparisons.Outcome comparisons = Comparisons.of(study, runs, confidence);
+    Repeatabilities.Outcome scatter = Repeatabilities.of(runs, confidence);
     runs.forEach(run -> findings.addAll(run.findings()));
     findings.addAll(normalised.findings());
     findings.addAll(layout.findings());
@@ -99,9 +100,10 @@ public final class StudyAnalysis {
         comparisons.differences(),
         comparisons.ranks(),
         FairnessFinder.of(study, runs),
-        Repeatabilities.of(runs, confidence),
+        scatter.scatter(),
         claims.results(),
         findings.stream().distinct().sorted().toList(),
+        scatter.precision(),
         normalised.normalisation());
   }
 

@@ -61,7 +61,7 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
 
   private static PreparedChannel prepare(
       Screening.Screened screened, Channel channel, RunContext context) {
-    Probe probe = new Probe(channel, context.study().name());
+    Probe probe = new Probe(channel, context.run().key().study());
     tell(screened, channel, context.findings());
     tellIfTooHot(probe, screened.trace(), channel, context.findings());
     return new PreparedChannel(

@@ -116,8 +116,25 @@ public final class StudyFolder {
     } catch (UnreadableException e) {
       throw e;
     } catch (IOException | SecurityException e) {
-      throw new UnreadableException(
-          place, "this file may not be read", "check its permissions, or that no program holds it");
+      throw mayNotBeRead(place);
+    }
+  }
+
+  /**
+   * Opens a file of the study that is not text.
+   *
+   * @param name its name relative to the study folder, with forward or backward slashes
+   * @param kind what it is, which sets how large it may be
+   * @throws UnreadableException if the name leads out of the folder, nothing is there, it is not an
+   *     ordinary file, is too large, or may not be read
+   */
+  public SourceBytes openBytes(String name, FileKind kind) throws UnreadableException {
+    Place place = placeOf(name);
+    Path file = ordinaryFile(name, kind);
+    try {
+      return new SourceBytes(place, Files.newInputStream(file), kind);
+    } catch (IOException | SecurityException e) {
+      throw mayNotBeRead(place);
     }
   }
 
@@ -144,8 +161,7 @@ public final class StudyFolder {
     try {
       return Files.readAttributes(file, BasicFileAttributes.class);
     } catch (IOException | SecurityException e) {
-      throw new UnreadableException(
-          place, "this file may not be read", "check its permissions, or that no program holds it");
+      throw mayNotBeRead(place);
     }
   }
 
@@ -196,6 +212,11 @@ public final class StudyFolder {
   static UnreadableException tooLarge(Place place, FileKind kind) {
     return new UnreadableException(
         place, kind.tooLarge(), "split it, or leave out what does not belong to the runs");
+  }
+
+  private static UnreadableException mayNotBeRead(Place place) {
+    return new UnreadableException(
+        place, "this file may not be read", "check its permissions, or that no program holds it");
   }
 
   private static boolean isAbsolute(String plain) {

@@ -1,5 +1,6 @@
 package fairboil.reports.chart;
 
+import fairboil.analysis.InOrder;
 import fairboil.analysis.Results;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
@@ -17,7 +18,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * All pictures of a report: of the study first (hole effects, builds side by side, ring maps), then
@@ -87,12 +88,8 @@ public final class ChartBook {
    * @throws IOException if {@code taker} throws it
    */
   public void draw(Painter painter, int threads, Taker taker) throws IOException {
-    List<Supplier<Picture>> tasks = new ArrayList<>();
-    for (int i = 0; i < plans.size(); i++) {
-      int index = i;
-      tasks.add(() -> picture(index, painter));
-    }
-    InOrder.run(tasks, threads, taker::take);
+    List<Integer> indices = IntStream.range(0, plans.size()).boxed().toList();
+    InOrder.each(indices, threads, index -> picture(index, painter), taker::take);
   }
 
   private Picture picture(int index, Painter painter) {

@@ -33,6 +33,7 @@ final class BuildsSection {
         table(from),
         ComparisonViews.sentences(from),
         ComparisonViews.differences(from),
+        ComparisonViews.againstReference(from),
         ComparisonViews.pairs(from),
         ComparisonViews.scatter(from));
   }

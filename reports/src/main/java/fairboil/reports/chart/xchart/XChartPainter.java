@@ -36,7 +36,7 @@ public final class XChartPainter implements Painter {
   @Override
   public byte[] png(Sheet sheet) {
     return new PngEncoder()
-        .withBufferedImage(image(sheet))
+        .withBufferedImage(Palette.reduced(image(sheet)))
         .withCompressionLevel(COMPRESSION)
         .withMultiThreadedCompressionEnabled(false)
         .toBytes();

@@ -9,6 +9,7 @@ import java.util.List;
  * @param table their means
  * @param comparisons how designs and conditions compare, sentences
  * @param differences differences between designs and conditions
+ * @param againstReference differences from what claims compare with
  * @param pairs differences between builds
  * @param scatter how far runs and builds scatter
  */
@@ -17,5 +18,6 @@ public record BuildsView(
     TableView table,
     List<String> comparisons,
     TableView differences,
+    TableView againstReference,
     TableView pairs,
     TableView scatter) {}
