@@ -40,7 +40,7 @@ record SimulatedBurn(
   private static final double[] CAPACITY = new double[106];
   private static final double[] STEAM = new double[106];
   private static final double LATENT = Water.latentHeat(90);
-  private static final int LONG = 40_000;
+  private static final int LONG = 6_000;
 
   static {
     for (int i = 0; i < CAPACITY.length; i++) {
