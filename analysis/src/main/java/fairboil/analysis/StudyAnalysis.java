@@ -12,6 +12,7 @@ import fairboil.analysis.precision.Repeatabilities;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunAnalysis;
 import fairboil.analysis.run.RunResult;
+import fairboil.analysis.run.SameLogs;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.log.LogOpener;
@@ -84,6 +85,7 @@ public final class StudyAnalysis {
     Repeatabilities.Outcome scatter = Repeatabilities.of(runs, confidence);
     runs.forEach(run -> findings.addAll(run.findings()));
     findings.addAll(normalised.findings());
+    findings.addAll(SameLogs.of(runs));
     findings.addAll(layout.findings());
     findings.addAll(effects.findings());
     findings.addAll(comparisons.findings());

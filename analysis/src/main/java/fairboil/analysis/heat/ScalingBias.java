@@ -10,8 +10,8 @@ import java.util.stream.DoubleStream;
 /**
  * By how much energy scaling misses what the heat balance would say, over a grid of tests: 0.67 to
  * 1.5 times the reference water from 15 °C, air of −20 to 35 °C, 0 to 3,000 m, fires that keep, die
- * down or grow, of 400 W and 700 W. Where a fire is below 1.5 times the loss at the boil, in test or
- * reference, the case is left out.
+ * down or grow, of 400 W and 700 W. Where a fire is below 1.5 times the loss at the boil, in test
+ * or reference, the case is left out.
  *
  * @param lowest the lowest of the errors, as a share of the boil time
  * @param middleLow a quarter of the errors are below this
@@ -40,8 +40,7 @@ public record ScalingBias(
     double[] errors =
         Arrays.stream(POWERS)
             .boxed()
-            .flatMap(
-                power -> Arrays.stream(GROWTHS).mapToObj(growth -> new Fire(power, growth)))
+            .flatMap(power -> Arrays.stream(GROWTHS).mapToObj(growth -> new Fire(power, growth)))
             .flatMapToDouble(fire -> errors(reference, loss, fire))
             .sorted()
             .toArray();
@@ -65,7 +64,8 @@ public record ScalingBias(
                     .flatMapToDouble(
                         altitude ->
                             Arrays.stream(TIMES_WATER)
-                                .mapToObj(times -> error(reference, loss, fire, ambient, altitude, times))
+                                .mapToObj(
+                                    times -> error(reference, loss, fire, ambient, altitude, times))
                                 .filter(OptionalDouble::isPresent)
                                 .mapToDouble(OptionalDouble::getAsDouble)));
   }
@@ -75,14 +75,12 @@ public record ScalingBias(
     double pot = reference.pot().orElseThrow();
     double boilingPoint = Saturation.temperature(Atmosphere.pressure(altitude));
     Load tested = new Load(times * reference.water(), pot, START, boilingPoint);
-    Load wanted =
-        new Load(reference.water(), pot, reference.start(), reference.boilingPoint());
+    Load wanted = new Load(reference.water(), pot, reference.start(), reference.boilingPoint());
     OptionalDouble seen = strong(tested, Surroundings.at(ambient), loss, fire);
     OptionalDouble truth = strong(wanted, reference.air(), loss, fire);
     return seen.isEmpty() || truth.isEmpty()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(
-            tested.timeFor(wanted, seen.getAsDouble()) / truth.getAsDouble() - 1);
+        : OptionalDouble.of(tested.timeFor(wanted, seen.getAsDouble()) / truth.getAsDouble() - 1);
   }
 
   /** The time, where the fire is strong enough at the end of it. */

@@ -88,6 +88,7 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
           (spikes == 1 ? "1 lone spike was" : spikes + " lone spikes were") + " set aside",
           "");
     }
+    UnsteadyProbe.tell(screened, channel, findings);
     if (screened.samples().read() > 0 && screened.samples().used() == 0) {
       findings.error(
           place,

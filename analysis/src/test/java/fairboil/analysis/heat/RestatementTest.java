@@ -15,8 +15,7 @@ class RestatementTest {
   private static final double START = 15;
   private static final double BOILING_POINT = 98.6;
   private static final Reference MILD =
-      new Reference(
-          0.6, OptionalDouble.of(POT), START, BOILING_POINT, Surroundings.at(20));
+      new Reference(0.6, OptionalDouble.of(POT), START, BOILING_POINT, Surroundings.at(20));
 
   private static Inputs seen(double ambient, double boilTime) {
     return Inputs.start()
@@ -35,7 +34,8 @@ class RestatementTest {
         .orElseThrow();
   }
 
-  // Common practice, no source: a stove that boils its pot in a little under 6 minutes on a mild day
+  // Common practice, no source: a stove that boils its pot in a little under 6 minutes on a mild
+  // day
   // (here 5:50 at 20 °C) boils it in a little over 6 at −18 °C (here 6:16). Taken: 0.6 kg of water
   // from 15 °C, a lid on, UA 1.2 W/K, 98.6 °C at the boil.
   @Test

@@ -29,6 +29,9 @@ final class UnknownColumn {
     String written = cell.written();
     Place place = header.place().column(cell.named());
     HeaderName name = HeaderName.of(written).get(0);
+    if (schema.equals(StopwatchSheet.SCHEMA) && Laps.isHeader(name.name())) {
+      return Laps.column(place, header.known().containsKey(StopwatchSheet.TIME));
+    }
     Optional<Finding> asked = Likely.asked(schema, name.name()).map(ask -> ask.at(place));
     if (asked.isPresent()) {
       return asked.get();

@@ -38,7 +38,8 @@ final class MethodsSection {
         budgets.add(budget(from, measure, runs));
       }
     }
-    return new MethodsView(Methods.ALL, references(from), Methods.ASSUMPTIONS, budgets, RestatingSection.of(from));
+    return new MethodsView(
+        Methods.ALL, references(from), Methods.ASSUMPTIONS, budgets, RestatingSection.of(from));
   }
 
   private static List<FactView> references(Materials from) {

@@ -135,8 +135,7 @@ final class RestatingSection {
     return TableView.grid(
         "chain",
         "Run " + run.run().key().name() + ", from its readings to its normalised boil time",
-        List.of(
-            ColumnView.words("step"), ColumnView.words("value"), ColumnView.words("interval")),
+        List.of(ColumnView.words("step"), ColumnView.words("value"), ColumnView.words("interval")),
         rows);
   }
 
@@ -164,11 +163,9 @@ final class RestatingSection {
     double share = 100 * line.contribution() * line.contribution() / variance;
     return List.of(
         CellView.of(Labels.of(line.influence())),
-        from.cells()
-            .cell(line.contribution(), line.contribution() / 3, Dimension.DURATION),
+        from.cells().cell(line.contribution(), line.contribution() / 3, Dimension.DURATION),
         CellView.number(HeatWords.share(share), share),
         CellView.of(line.shape() == Shape.RECTANGULAR ? "rectangular" : "normal"),
-        CellView.of(
-            line.sharedBy().map(key -> "shared by " + key.name()).orElse("independent")));
+        CellView.of(line.sharedBy().map(key -> "shared by " + key.name()).orElse("independent")));
   }
 }

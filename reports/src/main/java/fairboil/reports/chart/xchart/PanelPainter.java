@@ -2,9 +2,12 @@ package fairboil.reports.chart.xchart;
 
 import fairboil.reports.chart.Mark;
 import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.Painted;
 import fairboil.reports.chart.Panel;
 import java.awt.Font;
 import java.awt.Graphics2D;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Paints a panel: what XChart draws, and the words about it. */
 final class PanelPainter {
@@ -30,7 +33,8 @@ final class PanelPainter {
     this.boldRow = lettering.font(Weight.BOLD, 13);
   }
 
-  void paint(Graphics2D sheet, Panel panel) {
+  /** Paints it, and gives the places of its tips on the sheet. */
+  List<Painted.Tip> paint(Graphics2D sheet, Panel panel) {
     Traces traces = new Traces(panel.marks());
     PanelChart chart = new PanelChart(panel, traces.under(), lettering);
     Graphics2D g = (Graphics2D) sheet.create();
@@ -45,9 +49,25 @@ final class PanelPainter {
       paintRows(g, panel, frame);
       labels.paint(g, panel, frame);
       lanes.paint(g, panel, frame);
+      return tips(panel, frame);
     } finally {
       g.dispose();
     }
+  }
+
+  private static List<Painted.Tip> tips(Panel panel, Frame frame) {
+    List<Painted.Tip> tips = new ArrayList<>();
+    for (Mark mark : panel.marks()) {
+      if (mark instanceof Mark.Tip tip) {
+        tips.add(
+            new Painted.Tip(
+                panel.box().x() + frame.x(tip.spot().x()),
+                panel.box().y() + frame.y(tip.spot().y()),
+                tip.size(),
+                tip.text()));
+      }
+    }
+    return tips;
   }
 
   private void paintHeading(Graphics2D g, Panel panel) {

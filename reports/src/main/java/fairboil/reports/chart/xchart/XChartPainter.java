@@ -2,12 +2,15 @@ package fairboil.reports.chart.xchart;
 
 import com.pngencoder.PngEncoder;
 import fairboil.reports.chart.ChartException;
+import fairboil.reports.chart.Painted;
 import fairboil.reports.chart.Painter;
 import fairboil.reports.chart.Panel;
 import fairboil.reports.chart.Sheet;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Draws sheets with XChart. Safe for use by several threads: each drawing has its own charts. */
 public final class XChartPainter implements Painter {
@@ -35,14 +38,28 @@ public final class XChartPainter implements Painter {
 
   @Override
   public byte[] png(Sheet sheet) {
+    return painted(sheet).png();
+  }
+
+  @Override
+  public Painted painted(Sheet sheet) {
+    List<Painted.Tip> tips = new ArrayList<>();
+    return new Painted(png(image(sheet, tips)), tips);
+  }
+
+  private static byte[] png(BufferedImage image) {
     return new PngEncoder()
-        .withBufferedImage(Palette.reduced(image(sheet)))
+        .withBufferedImage(Palette.reduced(image))
         .withCompressionLevel(COMPRESSION)
         .withMultiThreadedCompressionEnabled(false)
         .toBytes();
   }
 
   BufferedImage image(Sheet sheet) {
+    return image(sheet, new ArrayList<>());
+  }
+
+  private BufferedImage image(Sheet sheet, List<Painted.Tip> tips) {
     int sharpness = sheet.sharpness();
     BufferedImage image =
         new BufferedImage(
@@ -59,7 +76,7 @@ public final class XChartPainter implements Painter {
       g.setColor(Ink.PAPER);
       g.fillRect(0, 0, sheet.width(), sheet.height());
       for (Panel panel : sheet.panels()) {
-        panels.paint(g, panel);
+        tips.addAll(panels.paint(g, panel));
       }
       header.paint(g, sheet);
     } finally {
