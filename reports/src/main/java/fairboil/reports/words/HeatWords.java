@@ -25,7 +25,7 @@ public final class HeatWords {
     List<String> sentences = new ArrayList<>();
     sentences.add(method(normalisation));
     if (bias.cases() > 0) {
-      sentences.add(bias(bias));
+      sentences.add(bias(bias, display));
     }
     normalisation.check().ifPresent(check -> sentences.add(check(check, display)));
     return List.copyOf(sentences);
@@ -51,12 +51,17 @@ public final class HeatWords {
         + lacking;
   }
 
-  private static String bias(ScalingBias bias) {
+  private static String bias(ScalingBias bias, Display display) {
     return "What energy scaling leaves out: over "
         + bias.cases()
-        + " made-up tests of 0.67 to 1.5 times the reference water, in air of −20 to 35\u00a0°C, at"
-        + " 0 to 3,000\u00a0m, on steady, dying and growing fires of at least 1.5 times the loss, it"
-        + " misses the heat balance by "
+        + " made-up tests of 0.67 to 1.5 times the reference water, in air of "
+        + celsius(-20, display)
+        + " to "
+        + celsius(35, display)
+        + ", from sea level up to where water boils at "
+        + celsius(90, display)
+        + ", on steady, dying and growing fires of at least 1.5 times the loss, it misses the heat"
+        + " balance by "
         + percent(bias.lowest())
         + " to "
         + percent(bias.highest())
@@ -65,6 +70,10 @@ public final class HeatWords {
         + " and "
         + percent(bias.middleHigh())
         + ".";
+  }
+
+  private static String celsius(double value, Display display) {
+    return display.value(value, 2, Dimension.TEMPERATURE);
   }
 
   private static String percent(double share) {
