@@ -16,6 +16,7 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything worked out for a study: what a report is made from. Immutable.
@@ -35,6 +36,7 @@ import java.util.List;
  * @param claims one result a claim, in the order of the study
  * @param findings all findings: of sheets, logs, runs and the study, sorted
  * @param precision who repeated the burns, and what each found
+ * @param withExcluded the same with the runs that the sheet excludes, if it excludes any
  * @param normalisation how boil times were restated
  */
 public record Results(
@@ -53,6 +55,7 @@ public record Results(
     List<ClaimResult> claims,
     List<Finding> findings,
     Precision precision,
+    Optional<WithExcluded> withExcluded,
     Normalisation normalisation) {
 
   /** Copies the lists. */
@@ -69,7 +72,7 @@ public record Results(
     findings = List.copyOf(findings);
   }
 
-  /** Results of a study that nobody repeated, without a heat balance. */
+  /** Results of a study that nobody repeated, that excludes no run, without a heat balance. */
   public Results(
       Study study,
       References references,
@@ -101,6 +104,7 @@ public record Results(
         claims,
         findings,
         Precision.NONE,
+        Optional.empty(),
         Normalisation.NONE);
   }
 
@@ -131,6 +135,7 @@ public record Results(
         claims,
         findings,
         Precision.NONE,
+        Optional.empty(),
         Normalisation.NONE);
   }
 }

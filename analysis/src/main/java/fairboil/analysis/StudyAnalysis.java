@@ -5,6 +5,7 @@ import fairboil.analysis.compare.Comparisons;
 import fairboil.analysis.compare.FairnessFinder;
 import fairboil.analysis.effect.HoleEffects;
 import fairboil.analysis.group.BuildSummaries;
+import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.layout.HoleLayout;
 import fairboil.analysis.layout.LayoutResult;
 import fairboil.analysis.normalise.Normalising;
@@ -21,6 +22,7 @@ import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** The whole analysis: a study in, results out. */
@@ -106,7 +108,22 @@ public final class StudyAnalysis {
         claims.results(),
         findings.stream().distinct().sorted().toList(),
         scatter.precision(),
+        withExcluded(runs, effects, confidence),
         normalised.normalisation());
+  }
+
+  private Optional<WithExcluded> withExcluded(
+      List<RunResult> runs, HoleEffects.Outcome effects, double confidence) {
+    long excluded = runs.stream().filter(run -> !run.inclusion().isWhole()).count();
+    if (excluded == 0) {
+      return Optional.empty();
+    }
+    List<RunResult> all = RunGroup.withExcluded(runs).runs();
+    return Optional.of(
+        new WithExcluded(
+            (int) excluded,
+            BuildSummaries.of(study.builds(), all, confidence),
+            Claims.of(study, all, effects.effects(), confidence).results()));
   }
 
   private double confidence() {

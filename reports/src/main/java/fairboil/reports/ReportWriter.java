@@ -6,12 +6,15 @@ import fairboil.reports.chart.Painter;
 import fairboil.reports.chart.Rehearsal;
 import fairboil.reports.chart.xchart.XChartPainter;
 import fairboil.reports.output.OutputFolder;
+import fairboil.reports.page.PageModel;
 import java.io.IOException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 
 /** Puts the tables, charts and pages of results into an output folder. */
 public final class ReportWriter {
+
+  private static final int OTHER_FILES = 20;
 
   private final FutureTask<Painter> painter;
   private final int threads;
@@ -37,6 +40,14 @@ public final class ReportWriter {
     Painter painter = XChartPainter.withBundledFont();
     Rehearsal.of(painter);
     return painter;
+  }
+
+  /**
+   * About how many files a report of those results has: the chart of each run, its page, others.
+   */
+  public static int files(Results results) {
+    int runs = results.runs().size();
+    return (runs > PageModel.MOST_RUNS_IN_PAGE ? 2 * runs : runs) + OTHER_FILES;
   }
 
   /**

@@ -79,7 +79,7 @@ final class LibrariesTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
-              "com.fasterxml..",
+              "com.fasterxml.aalto..",
               "com.google.common..",
               "com.ibm.icu..",
               "com.univocity..",

@@ -132,13 +132,34 @@ public final class Claims {
       return Evidence.none(0, 0, "no run counts");
     }
     return new Evidence(
-        confidence -> {
-          Summary share = BuildSummaries.share(about.runs().boiled(), runs, confidence);
-          return Optional.of(new Estimate(share.mean(), share.interval().orElseThrow()));
-        },
-        runs,
-        builds,
-        Optional.empty());
+            confidence -> Optional.of(share(about.runs().boiled(), runs, confidence)),
+            runs,
+            builds,
+            Optional.empty())
+        .with(
+            (estimate, bounds, confidence) ->
+                Optional.of(runsNeeded(estimate.value(), runs, bounds, confidence)));
+  }
+
+  private static Estimate share(int boiled, int runs, double confidence) {
+    Summary share = BuildSummaries.share(boiled, runs, confidence);
+    return new Estimate(share.mean(), share.interval().orElseThrow());
+  }
+
+  private static String runsNeeded(double share, int runs, Interval bounds, double confidence) {
+    int n = runs + 1;
+    while (n <= Outlook.MOST && leaves(bounds, share((int) Math.rint(share * n), n, confidence))) {
+      n++;
+    }
+    return Outlook.clause(n, "burns", "share");
+  }
+
+  /** Whether an interval lies across a bound. */
+  private static boolean leaves(Interval bounds, Estimate estimate) {
+    Interval interval = estimate.interval();
+    boolean inside = bounds.low() <= interval.low() && interval.high() <= bounds.high();
+    boolean outside = interval.high() < bounds.low() || interval.low() > bounds.high();
+    return !inside && !outside;
   }
 
   /** Two shares by their exact intervals (Newcombe, Statistics in Medicine 17, 1998). */
@@ -176,13 +197,22 @@ public final class Claims {
       int builds = effect.map(each -> each.points().size()).orElse(0);
       return Evidence.none(0, builds, "there is no hole effect to judge it by");
     }
+    EffectRow answer = row.get();
     return Evidence.student(
-        row.get().estimate(),
-        row.get().standardError(),
-        row.get().degreesOfFreedom(),
-        row.get().runs(),
-        row.get().builds(),
-        Optional.empty());
+            answer.estimate(),
+            answer.standardError(),
+            answer.degreesOfFreedom(),
+            answer.runs(),
+            answer.builds(),
+            Optional.empty())
+        .with(
+            new Scatter(
+                answer.standardError(),
+                answer.builds(),
+                answer.degreesOfFreedom(),
+                0,
+                Scatter.builds(answer.runs(), answer.builds()),
+                "slope"));
   }
 
   private static ClaimResult result(Prepared prepared, double alpha) {
@@ -231,10 +261,8 @@ public final class Claims {
     Optional<String> needed =
         more
             ? evidence
-                .scatter()
-                .flatMap(
-                    scatter ->
-                        scatter.needed(estimate.get().value(), statement.bounds(), confidence))
+                .outlook()
+                .flatMap(it -> it.needed(estimate.get(), statement.bounds(), confidence))
             : Optional.empty();
     return evidence.reason().isPresent() && needed.isPresent()
         ? Optional.of(evidence.reason().get() + "; " + needed.get())

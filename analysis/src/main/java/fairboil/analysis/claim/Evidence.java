@@ -14,7 +14,7 @@ import java.util.function.DoubleFunction;
  * @param builds how many builds it stands on
  * @param reason what needs saying of it, a clause
  * @param reach whether the truth may lie beyond the estimate
- * @param scatter the scatter of the units, to tell how many would be needed; where that can be told
+ * @param outlook how many would be needed to settle it; where that can be told
  */
 record Evidence(
     DoubleFunction<Optional<Estimate>> estimator,
@@ -22,7 +22,7 @@ record Evidence(
     int builds,
     Optional<String> reason,
     Reach reach,
-    Optional<Scatter> scatter) {
+    Optional<Outlook> outlook) {
 
   /** Whether the truth may lie beyond the estimate. */
   enum Reach {
@@ -39,10 +39,10 @@ record Evidence(
   }
 
   Evidence fromBelow(String why) {
-    return new Evidence(estimator, runs, builds, Optional.of(why), Reach.FROM_BELOW, scatter);
+    return new Evidence(estimator, runs, builds, Optional.of(why), Reach.FROM_BELOW, outlook);
   }
 
-  Evidence with(Scatter known) {
+  Evidence with(Outlook known) {
     return new Evidence(estimator, runs, builds, reason, reach, Optional.of(known));
   }
 

@@ -49,7 +49,7 @@ final class Means {
     Map<Key, double[]> builds = byBuild(subject.runs());
     int runs = count(builds);
     if (runs == 0) {
-      return Evidence.none(0, 0, nothingKnown());
+      return Evidence.none(0, 0, nothingKnown(subject.runs()));
     }
     boolean ofRuns = subject.scope() == Scope.ONE_BUILD || builds.size() == 1;
     double[] units = ofRuns ? all(builds) : means(builds);
@@ -72,7 +72,12 @@ final class Means {
                 reason)
             .with(
                 new Scatter(
-                    summary.sd().orElseThrow(), units.length, shared, ofRuns ? "runs" : "builds"));
+                    scatter,
+                    units.length,
+                    units.length - 1.0,
+                    shared,
+                    ofRuns ? "burns of that stove" : Scatter.builds(runs, builds.size()),
+                    "mean"));
     return subject.runs().hidesFailures(measure)
         ? evidence.fromBelow(tooShort(subject.runs()))
         : evidence;
@@ -105,8 +110,19 @@ final class Means {
         : most.ofBuilds(List.copyOf(builds.values()), random);
   }
 
-  private String nothingKnown() {
-    return "no run that counts has a known " + measure.label();
+  private String nothingKnown(RunGroup runs) {
+    return runs.hidesFailures(measure)
+        ? didNotBoil(runs)
+        : "no run that counts has a known " + measure.label();
+  }
+
+  private String didNotBoil(RunGroup runs) {
+    return "in "
+        + runs.failures()
+        + " of "
+        + runs.size()
+        + " runs the water did not boil, so there is no mean "
+        + measure.label();
   }
 
   /** Welch–Satterthwaite (JCGM 100:2008, G.2b); the shared part is known well. */
@@ -129,17 +145,9 @@ final class Means {
 
   private Optional<String> trouble(RunGroup runs, int known) {
     if (known == 0) {
-      return Optional.of(nothingKnown());
+      return Optional.of(nothingKnown(runs));
     }
-    return runs.hidesFailures(measure)
-        ? Optional.of(
-            "in "
-                + runs.failures()
-                + " of "
-                + runs.size()
-                + " runs the water did not boil, so there is no mean "
-                + measure.label())
-        : Optional.empty();
+    return runs.hidesFailures(measure) ? Optional.of(didNotBoil(runs)) : Optional.empty();
   }
 
   /**
@@ -186,13 +194,17 @@ final class Means {
     double[] differences =
         common.stream().mapToDouble(build -> mean(a.get(build)) - mean(b.get(build))).toArray();
     Summary summary = Summary.of(differences, 0.5);
+    double standardError = summary.sd().orElseThrow() / Math.sqrt(differences.length);
     return Evidence.student(
-        summary.mean(),
-        summary.sd().orElseThrow() / Math.sqrt(differences.length),
-        differences.length - 1.0,
-        runs,
-        common.size(),
-        Optional.empty());
+            summary.mean(),
+            standardError,
+            differences.length - 1.0,
+            runs,
+            common.size(),
+            Optional.empty())
+        .with(
+            difference(
+                standardError, common.size(), differences.length - 1.0, "builds burnt both ways"));
   }
 
   /** Two stoves, by the scatter of runs pooled over all builds. */
@@ -208,26 +220,27 @@ final class Means {
           a.length + b.length, 2, "no build was burnt twice, so there is no scatter to judge by");
     }
     double variance = squares / degreesOfFreedom;
-    return Evidence.student(
-        mean(a) - mean(b),
-        Math.sqrt(variance * (1.0 / a.length + 1.0 / b.length)),
-        degreesOfFreedom,
-        a.length + b.length,
-        2,
-        reason);
+    double standardError = Math.sqrt(variance * (1.0 / a.length + 1.0 / b.length));
+    int burns = a.length + b.length;
+    return Evidence.student(mean(a) - mean(b), standardError, degreesOfFreedom, burns, 2, reason)
+        .with(
+            difference(
+                standardError, burns, degreesOfFreedom, "burns of these two stoves together"));
   }
 
   /** Means of builds, by their scatter pooled over both sides. */
   private static Evidence pooled(double[] a, double[] b, int runs, int builds) {
     int degreesOfFreedom = a.length + b.length - 2;
     double variance = (squares(a) + squares(b)) / degreesOfFreedom;
+    double standardError = Math.sqrt(variance * (1.0 / a.length + 1.0 / b.length));
     return Evidence.student(
-        mean(a) - mean(b),
-        Math.sqrt(variance * (1.0 / a.length + 1.0 / b.length)),
-        degreesOfFreedom,
-        runs,
-        builds,
-        Optional.empty());
+            mean(a) - mean(b), standardError, degreesOfFreedom, runs, builds, Optional.empty())
+        .with(
+            difference(
+                standardError,
+                builds,
+                degreesOfFreedom,
+                Scatter.builds(runs, builds) + ", both sides together,"));
   }
 
   /** Welch (Biometrika 34, 1947). */
@@ -243,8 +256,14 @@ final class Means {
         variance == 0
             ? runs - 2.0
             : variance * variance / (ofA * ofA / (a.length - 1) + ofB * ofB / (b.length - 1));
-    return Evidence.student(
-        mean(a) - mean(b), Math.sqrt(variance), degreesOfFreedom, runs, 1, reason);
+    double standardError = Math.sqrt(variance);
+    return Evidence.student(mean(a) - mean(b), standardError, degreesOfFreedom, runs, 1, reason)
+        .with(difference(standardError, runs, degreesOfFreedom, "burns of that stove"));
+  }
+
+  private static Scatter difference(
+      double standardError, int units, double degreesOfFreedom, String unit) {
+    return new Scatter(standardError, units, degreesOfFreedom, 0, unit, "difference");
   }
 
   private static int count(Map<Key, double[]> builds) {

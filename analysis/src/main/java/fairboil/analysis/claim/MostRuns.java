@@ -25,6 +25,8 @@ record MostRuns(Relation relation, double shared) {
 
   private static final int FEWEST_BUILDS = 3;
 
+  private static final double MOST_UNITS = Outlook.MOST + 1.0;
+
   /** The bound of runs of one stove, by factors of its scatter. */
   Evidence ofOneBuild(double[] runs, Optional<String> reason) {
     if (runs.length < 2) {
@@ -34,10 +36,11 @@ record MostRuns(Relation relation, double shared) {
     double squares = Arrays.stream(runs).map(run -> (run - mean) * (run - mean)).sum();
     double sd = Math.sqrt(squares / (runs.length - 1));
     return new Evidence(
-        confidence -> Optional.of(byFactors(mean, sd, runs.length, confidence)),
-        runs.length,
-        1,
-        reason);
+            confidence -> Optional.of(byFactors(mean, sd, runs.length, confidence)),
+            runs.length,
+            1,
+            reason)
+        .with(outlook(runs.length, "burns of that stove"));
   }
 
   private Estimate byFactors(double mean, double sd, int n, double confidence) {
@@ -64,10 +67,11 @@ record MostRuns(Relation relation, double shared) {
     }
     RandomModelBounds bounds = RandomModelBounds.of(builds, random);
     return new Evidence(
-        confidence -> Optional.of(bySimulation(bounds, confidence)),
-        runs,
-        builds.size(),
-        Optional.empty());
+            confidence -> Optional.of(bySimulation(bounds, confidence)),
+            runs,
+            builds.size(),
+            Optional.empty())
+        .with(outlook(builds.size(), Scatter.builds(runs, builds.size())));
   }
 
   private Estimate bySimulation(RandomModelBounds bounds, double confidence) {
@@ -94,6 +98,24 @@ record MostRuns(Relation relation, double shared) {
     double down = Math.hypot(Math.max(0, value - low), more);
     double up = Math.hypot(Math.max(0, high - value), more);
     return new Estimate(value, new Interval(value - down, value + up));
+  }
+
+  /** By the root of the number of units: a rough guess, as what few units leave falls faster. */
+  private static Outlook outlook(int units, String unit) {
+    return (estimate, bounds, confidence) -> {
+      Interval interval = estimate.interval();
+      boolean belowIsNearer =
+          Math.abs(estimate.value() - bounds.low()) < Math.abs(bounds.high() - estimate.value());
+      double arm =
+          belowIsNearer ? estimate.value() - interval.low() : interval.high() - estimate.value();
+      double distance = Outlook.distance(estimate.value(), bounds);
+      double needed = Math.ceil(units * Math.pow(arm / distance, 2));
+      return Double.isFinite(needed)
+          ? Optional.of(
+              Outlook.clause(
+                  (int) Math.max(units + 1.0, Math.min(needed, MOST_UNITS)), unit, "estimate"))
+          : Optional.empty();
+    };
   }
 
   private static double normal(double share) {

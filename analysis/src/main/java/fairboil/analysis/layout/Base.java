@@ -31,7 +31,7 @@ final class Base {
    * @param plans for each ring its circles, in the order of the sheet
    * @param holes for each ring its holes
    */
-  List<RingResult> rings(Map<String, List<Plan>> plans, Map<String, List<Hole>> holes) {
+  List<RingResult> rings(Map<String, List<IntendedRing>> plans, Map<String, List<Hole>> holes) {
     List<BaseCircle> circles = circles(plans);
     List<Spot> spots = spots(circles, holes);
     if (spots.isEmpty()) {
@@ -49,12 +49,12 @@ final class Base {
     return results(circles, pattern.get());
   }
 
-  private List<BaseCircle> circles(Map<String, List<Plan>> plans) {
+  private List<BaseCircle> circles(Map<String, List<IntendedRing>> plans) {
     List<BaseCircle> circles = new ArrayList<>();
     int global = 0;
-    for (List<Plan> ring : plans.values()) {
+    for (List<IntendedRing> ring : plans.values()) {
       int local = 0;
-      for (Plan plan : ring) {
+      for (IntendedRing plan : ring) {
         if (plan.circle().isEmpty() || plan.circle().getAsDouble() < 0) {
           findings.add(
               Finding.error(
@@ -166,7 +166,7 @@ final class Base {
   }
 
   private RingResult result(List<BaseCircle> circles, BasePattern pattern, List<Integer> own) {
-    List<Plan> plans = own.stream().map(i -> circles.get(i).plan()).toList();
+    List<IntendedRing> plans = own.stream().map(i -> circles.get(i).plan()).toList();
     List<List<Placed>> placed =
         own.stream()
             .map(

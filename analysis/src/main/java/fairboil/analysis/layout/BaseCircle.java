@@ -8,7 +8,7 @@ package fairboil.analysis.layout;
  * @param local how many holes of the same ring come before it
  * @param global how many holes of the base come before it
  */
-record BaseCircle(Plan plan, double radius, int local, int global) {
+record BaseCircle(IntendedRing plan, double radius, int local, int global) {
 
   double planX(int slot) {
     return radius * Math.cos(plan.angle(slot));

@@ -41,10 +41,10 @@ public final class HoleLayout {
         holes.computeIfAbsent(hole.ring(), key -> new ArrayList<>()).add(hole);
       }
     }
-    Map<String, List<Plan>> walls = new LinkedHashMap<>();
-    Map<String, List<Plan>> bases = new LinkedHashMap<>();
+    Map<String, List<IntendedRing>> walls = new LinkedHashMap<>();
+    Map<String, List<IntendedRing>> bases = new LinkedHashMap<>();
     for (String name : inSheetOrder(holes)) {
-      List<Plan> plans = plans(build, name, holes.get(name));
+      List<IntendedRing> plans = plans(build, name, holes.get(name));
       if (!plans.isEmpty()) {
         (plans.get(0).isOnBase() ? bases : walls).put(name, plans);
       }
@@ -63,8 +63,8 @@ public final class HoleLayout {
   private List<RingResult> results(
       Build build,
       Map<String, List<Hole>> holes,
-      Map<String, List<Plan>> walls,
-      Map<String, List<Plan>> bases) {
+      Map<String, List<IntendedRing>> walls,
+      Map<String, List<IntendedRing>> bases) {
     List<RingResult> results = new ArrayList<>();
     double sigma = study.settingsOf(build.key()).get(Settings.HOLE_READING_UNCERTAINTY).value();
     walls.forEach(
@@ -79,12 +79,11 @@ public final class HoleLayout {
   }
 
   /** The plan of a ring; on a base, rows of one name are circles of one ring. */
-  private List<Plan> plans(Build build, String name, List<Hole> holes) {
+  private List<IntendedRing> plans(Build build, String name, List<Hole> holes) {
     List<Ring> rows =
-        Plan.closest(
-            study.rings().stream()
-                .filter(ring -> ring.name().equals(name) && ring.isOf(build))
-                .toList());
+        IntendedRing.rowsOf(build, study.rings()).stream()
+            .filter(ring -> ring.name().equals(name))
+            .toList();
     if (rows.isEmpty()) {
       findings.add(
           Finding.error(
@@ -93,9 +92,9 @@ public final class HoleLayout {
               "give the ring a row there, or correct its name; its holes are left out"));
       return List.of();
     }
-    List<Plan> plans = new ArrayList<>();
+    List<IntendedRing> plans = new ArrayList<>();
     for (Ring row : rows) {
-      Optional<Plan> plan = Plan.of(row);
+      Optional<IntendedRing> plan = IntendedRing.of(row);
       if (plan.isEmpty()) {
         return List.of();
       }
@@ -104,7 +103,7 @@ public final class HoleLayout {
     return plans;
   }
 
-  private boolean fits(Plan first, Plan next) {
+  private boolean fits(IntendedRing first, IntendedRing next) {
     if (first.isOnBase() && next.isOnBase()) {
       return true;
     }

@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * @param placed its holes, for each plan in turn
  * @param sigma standard uncertainty of one reading, m
  */
-record RingFigures(List<Plan> plans, List<List<Placed>> placed, double sigma) {
+record RingFigures(List<IntendedRing> plans, List<List<Placed>> placed, double sigma) {
 
   /**
    * What the fit took out.
@@ -47,7 +47,7 @@ record RingFigures(List<Plan> plans, List<List<Placed>> placed, double sigma) {
   }
 
   RingResult result(Key build, FitTaken fit) {
-    Plan first = plans.get(0);
+    IntendedRing first = plans.get(0);
     List<HoleError> errors =
         all().stream().map(Placed::error).sorted(Comparator.comparing(HoleError::number)).toList();
     boolean judged = fit.coordinates * errors.size() > fit.fitted + 1e-9;
@@ -58,7 +58,7 @@ record RingFigures(List<Plan> plans, List<List<Placed>> placed, double sigma) {
         first.isOnBase() ? Surface.BASE : Surface.WALL,
         first.ring().row().value(RingsSheet.AIR),
         fit.extent,
-        plans.stream().mapToInt(Plan::holes).sum(),
+        plans.stream().mapToInt(IntendedRing::holes).sum(),
         errors,
         Figure.known(Measured.of(fit.rotation, fit.rotationUncertainty, Dimension.ANGLE)),
         judged ? length(rms(errors), readingOfMean()) : tooFew,
@@ -141,7 +141,7 @@ record RingFigures(List<Plan> plans, List<List<Placed>> placed, double sigma) {
   }
 
   private Figure openArea() {
-    int intended = plans.stream().mapToInt(Plan::holes).sum();
+    int intended = plans.stream().mapToInt(IntendedRing::holes).sum();
     double[] diameters =
         all().stream()
             .map(hole -> hole.spot().diameter())
@@ -160,7 +160,7 @@ record RingFigures(List<Plan> plans, List<List<Placed>> placed, double sigma) {
 
   private Figure intendedArea() {
     double area = 0;
-    for (Plan plan : plans) {
+    for (IntendedRing plan : plans) {
       if (plan.diameter().isEmpty()) {
         return Figure.unknown("no intended diameter was given");
       }

@@ -18,12 +18,12 @@ final class WallRing {
   /** How far off in height a hole may be before its cell must be wrong, as a part of the wrap. */
   private static final double HEIGHT_LIMIT = 0.25;
 
-  private final Plan plan;
+  private final IntendedRing plan;
   private final WallStrip strip;
   private final List<Spot> spots;
   private final OptionalDouble height;
 
-  private WallRing(Plan plan, WallStrip strip, List<Spot> spots, OptionalDouble height) {
+  private WallRing(IntendedRing plan, WallStrip strip, List<Spot> spots, OptionalDouble height) {
     this.plan = plan;
     this.strip = strip;
     this.spots = spots;
@@ -34,13 +34,13 @@ final class WallRing {
   private record Fit(Numbering numbering, int direction, double rotation, double squares) {}
 
   static Optional<RingResult> of(
-      Key build, Plan plan, List<Hole> holes, double sigma, List<Finding> findings) {
+      Key build, IntendedRing plan, List<Hole> holes, double sigma, List<Finding> findings) {
     return WallStrip.of(plan, holes, sigma, findings)
         .flatMap(strip -> of(build, plan, strip, sigma, findings));
   }
 
   private static Optional<RingResult> of(
-      Key build, Plan plan, WallStrip strip, double sigma, List<Finding> findings) {
+      Key build, IntendedRing plan, WallStrip strip, double sigma, List<Finding> findings) {
     boolean heights = strip.spots().stream().anyMatch(spot -> !Double.isNaN(spot.b()));
     if (!heights && !strip.spots().isEmpty()) {
       findings.add(noHeights(build, plan, strip));
@@ -57,7 +57,7 @@ final class WallRing {
         : Optional.of(new WallRing(plan, strip, spots, height).result(build, sigma, findings));
   }
 
-  private static Finding noHeights(Key build, Plan plan, WallStrip strip) {
+  private static Finding noHeights(Key build, IntendedRing plan, WallStrip strip) {
     return Finding.warning(
         strip.spots().get(0).place().column(HolesSheet.HEIGHT.name()),
         "ring " + plan.name() + " of build " + build + " has no heights",
@@ -66,7 +66,8 @@ final class WallRing {
   }
 
   /** The intended height, else the mean of those measured. */
-  private static OptionalDouble heightOf(Plan plan, WallStrip strip, List<Finding> findings) {
+  private static OptionalDouble heightOf(
+      IntendedRing plan, WallStrip strip, List<Finding> findings) {
     if (plan.height().isPresent()) {
       return plan.height();
     }
@@ -79,7 +80,7 @@ final class WallRing {
   }
 
   private static Optional<Finding> heightTrouble(
-      Plan plan, WallStrip strip, Spot spot, double height) {
+      IntendedRing plan, WallStrip strip, Spot spot, double height) {
     if (Double.isNaN(spot.b())) {
       return Optional.of(
           Finding.error(

@@ -25,7 +25,8 @@ record WallStrip(double wrap, List<Spot> spots) {
   private static final double SHOWN = 0.05e-3;
 
   /** Reads the holes of a ring, or says why their places on the wrap are not known. */
-  static Optional<WallStrip> of(Plan plan, List<Hole> holes, double sigma, List<Finding> findings) {
+  static Optional<WallStrip> of(
+      IntendedRing plan, List<Hole> holes, double sigma, List<Finding> findings) {
     List<List<Hole>> readings = List.copyOf(Readings.sorted(holes, plan.holes(), findings));
     if (readings.isEmpty()) {
       return Optional.empty();
@@ -53,7 +54,7 @@ record WallStrip(double wrap, List<Spot> spots) {
     return new WallStrip(wrap, Readings.averaged(strips));
   }
 
-  private static Finding noWrap(Plan plan) {
+  private static Finding noWrap(IntendedRing plan) {
     return Finding.error(
         plan.ring().row().place(RingsSheet.WRAP),
         "ring " + plan.name() + " has no wrap, so places along it cannot be judged",
@@ -62,7 +63,7 @@ record WallStrip(double wrap, List<Spot> spots) {
   }
 
   /** The wrap of the plan, else the sum of the gaps if they go all round. */
-  private static OptionalDouble wrap(Plan plan, List<Hole> reading) {
+  private static OptionalDouble wrap(IntendedRing plan, List<Hole> reading) {
     boolean closed =
         reading.size() > 1
             && reading.stream().allMatch(hole -> HoleCells.has(hole, HolesSheet.GAP));

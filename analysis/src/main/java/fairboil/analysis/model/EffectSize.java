@@ -54,9 +54,6 @@ public record EffectSize(double g, Interval interval) {
   private static double shift(double t, double degreesOfFreedom, double probability) {
     double reach = 10 + 2 * Math.abs(t);
     return Root.ofIncreasing(
-        shift -> -ToleranceFactor.noncentralT(t, degreesOfFreedom, shift),
-        -probability,
-        t - reach,
-        t + reach);
+        shift -> -Noncentral.t(t, degreesOfFreedom, shift), -probability, t - reach, t + reach);
   }
 }

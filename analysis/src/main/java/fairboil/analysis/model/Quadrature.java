@@ -73,8 +73,17 @@ final class Quadrature {
    * true one; of 1 for infinite degrees of freedom.
    */
   static double overScale(double degreesOfFreedom, DoubleUnaryOperator f) {
+    return overScale(degreesOfFreedom, Double.POSITIVE_INFINITY, 1, f);
+  }
+
+  /**
+   * The same of a function that is 0 from {@code end} on, where it may have a corner.
+   *
+   * @param finer how many times finer than for a smooth function to look, at least 1
+   */
+  static double overScale(double degreesOfFreedom, double end, int finer, DoubleUnaryOperator f) {
     if (degreesOfFreedom > 1e7) {
-      return f.applyAsDouble(1);
+      return end > 1 ? f.applyAsDouble(1) : 0;
     }
     double half = degreesOfFreedom / 2;
     double reach = 9 / Math.sqrt(2 * degreesOfFreedom);
@@ -85,8 +94,14 @@ final class Quadrature {
                 ? 0
                 : Math.exp(constant + (degreesOfFreedom - 1) * Math.log(s) - half * s * s)
                     * f.applyAsDouble(s);
+    double to = Math.min(end, 1 + reach);
+    double from = Math.max(0, 1 - reach);
+    if (to <= from) {
+      return 0;
+    }
     return degreesOfFreedom < FEW
-        ? integrate(u -> 3 * u * u * weighted.applyAsDouble(u * u * u), 0, Math.cbrt(1 + reach), 16)
-        : integrate(weighted, Math.max(0, 1 - reach), 1 + reach, 6);
+        ? integrate(
+            u -> 3 * u * u * weighted.applyAsDouble(u * u * u), 0, Math.cbrt(to), 16 * finer)
+        : integrate(weighted, from, to, 6 * finer);
   }
 }

@@ -25,13 +25,8 @@ public final class ToleranceFactor {
     double shift = NORMAL.inverseCumulativeProbability(share) * Math.sqrt(n);
     double quantile =
         Root.ofIncreasing(
-            t -> noncentralT(t, n - 1.0, shift), confidence, -Math.abs(shift) * 20 - 50, 50);
+            t -> Noncentral.t(t, n - 1.0, shift), confidence, -Math.abs(shift) * 20 - 50, 50);
     return quantile / Math.sqrt(n);
-  }
-
-  /** The probability of a noncentral t variable up to {@code t}. */
-  static double noncentralT(double t, double degreesOfFreedom, double shift) {
-    return Quadrature.overScale(degreesOfFreedom, s -> NORMAL.cumulativeProbability(t * s - shift));
   }
 
   /**

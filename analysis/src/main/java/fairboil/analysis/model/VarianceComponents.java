@@ -25,21 +25,54 @@ public record VarianceComponents(
 
   /** The components, or empty with fewer than two groups, or none with two values. */
   public static Optional<VarianceComponents> of(List<double[]> groups) {
-    int count = groups.size();
-    int degreesOfFreedom = groups.stream().mapToInt(group -> group.length - 1).sum();
-    if (count < 2 || degreesOfFreedom < 1) {
+    return within(List.of(groups));
+  }
+
+  /**
+   * The components of groups that belong to families, which may differ in level: scatter between
+   * groups is that within families, pooled. The number of groups of the result is one more than its
+   * degrees of freedom between groups.
+   *
+   * @param families the groups of each family
+   * @return the components, or empty if no family has two groups, or no group two values
+   */
+  public static Optional<VarianceComponents> within(List<List<double[]>> families) {
+    List<double[]> groups = families.stream().flatMap(List::stream).toList();
+    double squares =
+        families.stream()
+            .filter(family -> !family.isEmpty())
+            .mapToDouble(
+                family -> squares(family.stream().mapToDouble(VarianceComponents::mean).toArray()))
+            .sum();
+    int between = families.stream().mapToInt(family -> Math.max(0, family.size() - 1)).sum();
+    return of(groups, squares, between);
+  }
+
+  /**
+   * The components where what is expected of the means is known but for so many numbers: means
+   * about a line, for instance.
+   *
+   * @param groups the values of each group
+   * @param squaresOfMeans the sum of squared deviations of the means of groups from what is
+   *     expected
+   * @param degreesOfFreedom of that sum
+   * @return the components, or empty without degrees of freedom between or within groups
+   */
+  public static Optional<VarianceComponents> of(
+      List<double[]> groups, double squaresOfMeans, int degreesOfFreedom) {
+    int ofValues = groups.stream().mapToInt(group -> group.length - 1).sum();
+    if (degreesOfFreedom < 1 || ofValues < 1) {
       return Optional.empty();
     }
-    double[] means = groups.stream().mapToDouble(VarianceComponents::mean).toArray();
-    double size = count / groups.stream().mapToDouble(group -> 1.0 / group.length).sum();
+    double size = groups.size() / groups.stream().mapToDouble(group -> 1.0 / group.length).sum();
     double within = groups.stream().mapToDouble(VarianceComponents::squares).sum();
     return Optional.of(
         new VarianceComponents(
-            count,
+            degreesOfFreedom + 1,
             size,
-            size * squares(means) / (count - 1),
-            within / degreesOfFreedom,
-            degreesOfFreedom));
+            size * squaresOfMeans / degreesOfFreedom,
+            within / ofValues,
+            ofValues));
   }
 
   /** The standard deviation within groups. */

@@ -10,8 +10,9 @@
  * fairboil.analysis.model.StudentizedRange} and {@link fairboil.analysis.model.Dunnett} are for
  * many comparisons at once, {@link fairboil.analysis.model.ToleranceFactor} and {@link
  * fairboil.analysis.model.RandomModelBounds} for most of a population. {@link
- * fairboil.analysis.model.RankSum}, {@link fairboil.analysis.model.SlopePermutation} and {@link
- * fairboil.analysis.model.TheilSen} need no normal distribution. Random numbers come from {@link
- * fairboil.analysis.model.Chance}.
+ * fairboil.analysis.model.Noncentral} and {@link fairboil.analysis.model.TwoSidedTests} tell how
+ * often something that is there will be found. {@link fairboil.analysis.model.RankSum}, {@link
+ * fairboil.analysis.model.SlopePermutation} and {@link fairboil.analysis.model.TheilSen} need no
+ * normal distribution. Random numbers come from {@link fairboil.analysis.model.Chance}.
  */
 package fairboil.analysis.model;

@@ -79,6 +79,9 @@ final class BoilAnalysis {
     if (from.isEmpty()) {
       return Figure.unknown("neither lighting nor setting the pot on was marked or seen");
     }
+    if (events.apart().isPresent() && events.isMarked(event)) {
+      return Figure.unknown(events.apart().get());
+    }
     double seconds = seen.at() - from.getAsDouble();
     return seconds > 0
         ? logBudget(seen, event).around(seconds, Dimension.DURATION)
@@ -107,6 +110,9 @@ final class BoilAnalysis {
     }
     if (from.isEmpty()) {
       return Figure.unknown("neither lighting nor setting the pot on was marked or seen");
+    }
+    if (events.apart().isPresent() && !events.isMarked(event)) {
+      return Figure.unknown(events.apart().get());
     }
     double seconds = boil.getAsDouble() - from.getAsDouble();
     if (seconds <= 0) {
@@ -214,6 +220,9 @@ final class BoilAnalysis {
               : "the flame going out was neither marked nor seen");
     }
     boolean sameClock = events.isMarked(Event.LIT) == events.isMarked(Event.FLAME_OUT);
+    if (!sameClock && events.apart().isPresent()) {
+      return Figure.unknown(events.apart().get());
+    }
     double pressed = Math.hypot(events.uncertainty(Event.LIT), events.uncertainty(Event.FLAME_OUT));
     return Budget.of(
             BudgetLine.independent(Influence.STOPWATCH, pressed),

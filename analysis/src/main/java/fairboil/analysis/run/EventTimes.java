@@ -3,6 +3,7 @@ package fairboil.analysis.run;
 import fairboil.ingest.choice.Event;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -11,8 +12,10 @@ import java.util.OptionalDouble;
  * @param timeline the events
  * @param uncertainties standard uncertainty of each event's time as marked, s
  * @param joining standard uncertainty of the joining of the marks to the log, s
+ * @param apart why times of marks and log may not be taken together; empty if they may
  */
-record EventTimes(Timeline timeline, Map<Event, Double> uncertainties, double joining) {
+record EventTimes(
+    Timeline timeline, Map<Event, Double> uncertainties, double joining, Optional<String> apart) {
 
   EventTimes {
     uncertainties = uncertainties.isEmpty() ? Map.of() : Map.copyOf(new EnumMap<>(uncertainties));

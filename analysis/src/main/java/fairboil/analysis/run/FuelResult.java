@@ -3,15 +3,15 @@ package fairboil.analysis.run;
 import fairboil.analysis.figure.Figure;
 
 /**
- * Fuel measures of a run; they cover lit to flame out.
+ * Fuel measures of a run; they cover lit to flame out, or to when the fuel was smothered.
  *
  * @param dryFuel equivalent dry fuel burnt, kg
  * @param burningRate dry fuel per second, kg/s
  * @param firepower heat of the fuel per second, W
  * @param efficiency share of the fuel's heat that went into water and steam, char credited
  * @param efficiencyWithoutChar the same, char not credited
- * @param specificConsumption dry fuel per mass of water boiled, a ratio (kg/kg)
- * @param fuelPerBoil dry fuel for the reference water brought to the boil, kg
+ * @param specificConsumption dry fuel per mass of water left of what was heated, a ratio (kg/kg)
+ * @param fuelPerBoil dry fuel that at this efficiency brings the reference water to the boil, kg
  */
 public record FuelResult(
     Figure dryFuel,

@@ -12,6 +12,11 @@ import java.util.Optional;
 public record Inclusion(
     Optional<String> excluded, Optional<String> peakExcluded, Optional<String> boilExcluded) {
 
+  /** Whether nothing of the run is left out. */
+  public boolean isWhole() {
+    return excluded.isEmpty() && peakExcluded.isEmpty() && boilExcluded.isEmpty();
+  }
+
   /** Whether the run counts at all. */
   public boolean included() {
     return excluded.isEmpty();

@@ -24,11 +24,13 @@ public final class RunAnalysis {
 
   private final Study study;
   private final References references;
+  private final Feeds feeds;
 
   /** Works out runs of a study against reference conditions. */
   public RunAnalysis(Study study, References references) {
     this.study = Objects.requireNonNull(study, "study");
     this.references = Objects.requireNonNull(references, "references");
+    this.feeds = Feeds.of(study);
   }
 
   /**
@@ -77,7 +79,7 @@ public final class RunAnalysis {
         flame,
         boil,
         heated,
-        FuelResult.unknown("fuel measures are not worked out in this version"),
+        new FuelAnalysis(context, events, boil, conditions, waters.left(mass)).result(),
         sketch(context, log, shown),
         opened.source(),
         opened.log().map(Log::rows),
@@ -92,9 +94,9 @@ public final class RunAnalysis {
         .orElseGet(() -> new Build(run.build(), Row.at(run.row().place()).build()));
   }
 
-  private static Inclusion inclusion(RunContext context) {
+  private Inclusion inclusion(RunContext context) {
     return new Inclusion(
-        context.value(RunsSheet.EXCLUDE),
+        context.value(RunsSheet.EXCLUDE).or(() -> feeds.apart(context)),
         context.value(RunsSheet.EXCLUDE_PEAK),
         context.value(RunsSheet.EXCLUDE_BOIL));
   }

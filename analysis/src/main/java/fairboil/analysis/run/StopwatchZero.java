@@ -23,8 +23,10 @@ import java.util.Optional;
  * @param seconds when the stopwatch was at zero, s on the time line
  * @param midnight local midnight, s on the time line, if times of day can be placed on it
  * @param uncertainty standard uncertainty of the joining of marks and log, s
+ * @param byClockOfLog whether midnight is that of the log's own clock
  */
-record StopwatchZero(double seconds, Optional<Double> midnight, double uncertainty) {
+record StopwatchZero(
+    double seconds, Optional<Double> midnight, double uncertainty, boolean byClockOfLog) {
 
   private static final double DAY = 86_400;
   private static final double ROOT_12 = Math.sqrt(12);
@@ -37,27 +39,27 @@ record StopwatchZero(double seconds, Optional<Double> midnight, double uncertain
     double first = firstElapsed(marks);
     if (start.isPresent()) {
       double clock = start.get().secondOfDay();
-      return new StopwatchZero(0, Optional.of(-clock), start.get().resolution() / ROOT_12);
+      return new StopwatchZero(0, Optional.of(-clock), start.get().resolution() / ROOT_12, false);
     }
-    return new StopwatchZero(-first, firstOfDay(marks).map(clock -> -clock), 0);
+    return new StopwatchZero(-first, firstOfDay(marks).map(clock -> -clock), 0, false);
   }
 
   private static StopwatchZero withLog(TimeAxis time, Optional<ClockTime.TimeOfDay> start) {
     double reading = Math.max(time.interval(), time.resolution()) / ROOT_12;
     if (time.startSecondOfDay().isEmpty()) {
-      return new StopwatchZero(0, start.map(clock -> -clock.secondOfDay()), reading);
+      return new StopwatchZero(0, start.map(clock -> -clock.secondOfDay()), reading, false);
     }
     double midnight = -time.startSecondOfDay().getAsDouble();
     if (start.isEmpty()) {
-      return new StopwatchZero(0, Optional.of(midnight), reading);
+      return new StopwatchZero(0, Optional.of(midnight), reading, true);
     }
     double resolution = start.get().resolution();
     double byClock = wrapped(midnight + start.get().secondOfDay());
     boolean logBeganInThatMinute = resolution >= 60 && Math.abs(byClock) <= resolution;
     return logBeganInThatMinute
-        ? new StopwatchZero(0, Optional.of(midnight), reading)
+        ? new StopwatchZero(0, Optional.of(midnight), reading, true)
         : new StopwatchZero(
-            byClock, Optional.of(midnight), Math.hypot(reading, resolution / ROOT_12));
+            byClock, Optional.of(midnight), Math.hypot(reading, resolution / ROOT_12), true);
   }
 
   /** The event at which the stopwatch was started. */
@@ -104,6 +106,34 @@ record StopwatchZero(double seconds, Optional<Double> midnight, double uncertain
       }
     }
     return first;
+  }
+
+  /**
+   * The same, moved by an offset between the clocks.
+   *
+   * @param offset what is added to the times of marks of that kind, s
+   * @param kind which marks told the offset
+   * @param newUncertainty standard uncertainty of the joining after it, s
+   */
+  StopwatchZero moved(double offset, MarkKind kind, double newUncertainty) {
+    boolean clockToo = kind == MarkKind.TIME_OF_DAY || !byClockOfLog;
+    return new StopwatchZero(
+        seconds + offset,
+        clockToo ? midnight.map(at -> at + offset) : midnight,
+        newUncertainty,
+        byClockOfLog);
+  }
+
+  /** How marks tell time. */
+  enum MarkKind {
+    /** Since the stopwatch was started. */
+    ELAPSED,
+    /** By a clock. */
+    TIME_OF_DAY;
+
+    boolean isOf(ClockTime time) {
+      return (this == ELAPSED) == (time instanceof ClockTime.Elapsed);
+    }
   }
 
   /** When a mark was made, s on the time line; empty if it cannot be placed on it. */

@@ -2,6 +2,7 @@ package fairboil.analysis.run;
 
 import fairboil.analysis.trace.FlameOut;
 import fairboil.analysis.trace.Ignition;
+import fairboil.analysis.trace.Sighting;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.quantity.ClockTime;
@@ -14,19 +15,16 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Puts marks and what the trace shows on one time line. */
 final class TimelineBuilder {
 
   private static final double ROOT_12 = Math.sqrt(12);
 
-  /** How well the trace of a bead shows when a fire was lit or went out, s: a judgement. */
-  private static final double BY_TRACE_SECONDS = 5;
-
   private final RunContext context;
   private final PreparedLog log;
   private final List<Mark> marks;
+  private final ClockJoiner.Joined joined;
   private final StopwatchZero zero;
   private final List<TimedEvent> events = new ArrayList<>();
   private final Map<Event, Double> uncertainties = new EnumMap<>(Event.class);
@@ -35,7 +33,8 @@ final class TimelineBuilder {
     this.context = context;
     this.log = log;
     this.marks = context.study().marksOf(context.run().key());
-    this.zero = StopwatchZero.of(context, log, marks);
+    this.joined = new ClockJoiner(context, log, marks).join();
+    this.zero = joined.zero();
   }
 
   /** The events of a run. */
@@ -46,7 +45,10 @@ final class TimelineBuilder {
     builder.addFromTrace();
     builder.events.sort(Comparator.comparingDouble(TimedEvent::seconds));
     return new EventTimes(
-        new Timeline(builder.events), builder.uncertainties, builder.zero.uncertainty());
+        new Timeline(builder.events),
+        builder.uncertainties,
+        builder.zero.uncertainty(),
+        builder.joined.whyNot());
   }
 
   private void addMarks() {
@@ -95,7 +97,7 @@ final class TimelineBuilder {
       return;
     }
     if (!uncertainties.containsKey(Event.LIT) && !uncertainties.containsKey(Event.POT_ON)) {
-      seen(Event.LIT, Ignition.find(flame.get().trace()));
+      seen(Event.LIT, Ignition.find(flame.get().trace(), context.number(RunsSheet.AMBIENT)));
     }
     if (!uncertainties.containsKey(Event.FLAME_OUT)) {
       double from = new Timeline(events).boilTimeStart().orElse(Double.NEGATIVE_INFINITY);
@@ -104,12 +106,12 @@ final class TimelineBuilder {
     }
   }
 
-  private void seen(Event event, OptionalDouble seconds) {
-    if (seconds.isPresent()) {
+  private void seen(Event event, Optional<Sighting> sighting) {
+    if (sighting.isPresent()) {
+      double seconds = sighting.get().seconds();
       events.add(
-          new TimedEvent(
-              Optional.of(event), event.label(), seconds.getAsDouble(), TimedEvent.SeenBy.TRACE));
-      uncertainties.put(event, BY_TRACE_SECONDS);
+          new TimedEvent(Optional.of(event), event.label(), seconds, TimedEvent.SeenBy.TRACE));
+      uncertainties.put(event, sighting.get().uncertainty());
     }
   }
 }

@@ -111,7 +111,36 @@ final class WaterFinder {
     Optional<Given<Quantity>> after = context.cell(RunsSheet.POT_WITH_WATER_AFTER);
     if (before.isPresent() && after.isPresent()) {
       complainIfMore(after.get().value().value(), before.get().value().value(), after.get());
+    } else if (after.isPresent() && pots.mass().isPresent()) {
+      double water = after.get().value().value() - pots.mass().getAsDouble();
+      complainIfMore(water, putOn, after.get());
     }
+  }
+
+  /** Mass of the water left, kg. */
+  Figure left(Figure putOn) {
+    Optional<Given<Quantity>> left = context.cell(RunsSheet.WATER_LEFT);
+    Optional<Given<Quantity>> after = context.cell(RunsSheet.POT_WITH_WATER_AFTER);
+    OptionalDouble pot = pots.mass();
+    if (left.isPresent()) {
+      return possible(massOf(left.get()), putOn);
+    }
+    if (after.isEmpty() || pot.isEmpty()) {
+      return Figure.unknown("the water left was not weighed");
+    }
+    Quantity together = after.get().value();
+    Figure mass =
+        Budget.of(BudgetLine.independent(Influence.WATER_MASS, Math.sqrt(2) * scale(together)))
+            .around(together.value() - pot.getAsDouble(), Dimension.MASS);
+    return possible(mass, putOn);
+  }
+
+  private Figure possible(Figure left, Figure putOn) {
+    double slack = 3 * context.held(Settings.SCALE_UNCERTAINTY);
+    boolean more = left.orNaN() > putOn.orNaN() + slack;
+    return more || left.orNaN() < 0
+        ? Figure.unknown("the mass of water left is not possible")
+        : left;
   }
 
   private void complainIfMore(double after, double before, Given<Quantity> cell) {

@@ -29,6 +29,9 @@ record WaterShown(Boil boil, Figure hottest, Optional<Probe> probe, double level
   /** Standard uncertainty from where in the pot the probe sat, K: a judgement. */
   private static final double POSITION = 0.5;
 
+  /** How much hotter than its boiling point water may get at the bottom of a pot, K. */
+  private static final double SUPERHEAT = 1;
+
   static WaterShown of(
       RunContext context, PreparedLog log, Timeline timeline, Figure boilingPoint) {
     Optional<PreparedChannel> water = log.channel(Role.WATER);
@@ -46,9 +49,29 @@ record WaterShown(Boil boil, Figure hottest, Optional<Probe> probe, double level
     Peak hottest = PeakFinder.find(water.get().trace(), from, to, context.held(Settings.PEAK_HOLD));
     return new WaterShown(
         BoilFinder.find(water.get().trace(), search),
-        hottest(hottest, probe),
+        possible(hottest(hottest, probe), boilingPoint, u, water.get(), context.findings()),
         Optional.of(probe),
         u);
+  }
+
+  /** Water does not get hotter than it boils, but for a little at the bottom of the pot. */
+  private static Figure possible(
+      Figure hottest, Figure boilingPoint, double u, PreparedChannel channel, Findings findings) {
+    boolean possible =
+        !hottest.isKnown()
+            || !boilingPoint.isKnown()
+            || hottest.orNaN() <= boilingPoint.orNaN() + 2 * u + SUPERHEAT;
+    if (possible) {
+      return hottest;
+    }
+    findings.error(
+        channel.channel().place(),
+        Findings.words(
+            "water of %.1f °C while it boils at %.1f °C is not possible",
+            hottest.orNaN(), boilingPoint.orNaN()),
+        "check the probe, its unit and the altitude or pressure; mark `pot off` if the probe was"
+            + " taken out of the water");
+    return Figure.unknown("the water channel is above the boiling point");
   }
 
   private static OptionalDouble level(Figure boilingPoint) {

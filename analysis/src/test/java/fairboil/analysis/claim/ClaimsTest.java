@@ -381,7 +381,24 @@ class ClaimsTest {
     // 9.74
     assertThat(result.verdict()).isEqualTo(Verdict.NOT_SETTLED);
     assertThat(result.reason())
-        .contains("about 7 such builds would settle it, if the mean stays where it is");
+        .contains(
+            "about 7 such builds of 3 burns each would settle it, if the mean stays where it is");
+  }
+
+  /**
+   * 9 of 9 have the exact interval 66.4 % to 100 % (Clopper and Pearson); 0.025^(1/n) exceeds 90 %
+   * from n = 36.
+   */
+  @Test
+  void howManyBurnsAShareNeedsIsSaid() {
+    ClaimResult result =
+        only(
+            row ->
+                claim(row, "share that boiled", Relation.AT_LEAST, amount(90, Unit.PERCENT))
+                    .put(ClaimsSheet.ABOUT, named("design A")));
+    assertThat(result.verdict()).isEqualTo(Verdict.NOT_SETTLED);
+    assertThat(result.reason())
+        .contains("about 36 such burns would settle it, if the share stays where it is");
   }
 
   @Test

@@ -181,13 +181,14 @@ class EffectTruthTest {
   @Test
   @Tag("long")
   void readingTakenOutCoversTheSlopeAtLength() {
-    for (double reading : new double[] {0.1, 0.2}) {
+    for (double reading : new double[] {0.1, 0.15, 0.2}) {
       double[] covered = readingTakenOut(reading, 4000);
       printed("slope covered as read to " + reading + " mm", covered[0]);
       printed("slope covered with reading taken out", covered[1]);
       printed("mean slope with reading taken out, true -10", covered[2]);
       assertThat(covered[1]).isBetween(0.935, 0.965);
-      assertThat(covered[2]).isBetween(-10.3, -9.7);
+      // the quadratic leaves a bias of up to 5 % where readings are as coarse as placing
+      assertThat(covered[2]).isBetween(-10.5, -9.5);
     }
   }
 

@@ -61,6 +61,11 @@ class RunAnalysisTest {
         .channel(Role.WATER, burn.water);
   }
 
+  /** A log that sees neither lighting nor flame, so that nothing moves the marks. */
+  private static StudyFixture waterOnly(StudyFixture fixture) {
+    return fixture.times(BURN.seconds).channel(Role.WATER, BURN.water);
+  }
+
   private static StudyFixture whole() {
     return logged(marked(conditions()), BURN);
   }
@@ -258,6 +263,25 @@ class RunAnalysisTest {
   }
 
   @Test
+  void waterAboveItsBoilingPointIsAFinding() {
+    double[] hot = BURN.water.clone();
+    for (int i = 0; i < hot.length; i++) {
+      hot[i] *= 1.08;
+    }
+    RunResult result = marked(conditions()).times(BURN.seconds).channel(Role.WATER, hot).analyse();
+
+    assertThat(result.findings())
+        .anySatisfy(
+            finding -> {
+              assertThat(finding.problem()).contains("while it boils at 99.0 °C");
+              assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+              assertThat(finding.place().column()).contains("water");
+            });
+    assertThat(result.boil().hottestWater().isKnown()).isFalse();
+    assertThat(result.boil().from()).contains(BoilTimeFrom.STOPWATCH);
+  }
+
+  @Test
   void moreWaterLeftThanPutOnIsAFinding() {
     RunResult result = whole().cell(RunsSheet.WATER_LEFT, 0.9, Unit.KILOGRAM).analyse();
 
@@ -386,7 +410,7 @@ class RunAnalysisTest {
   void litAtSetsTheStopwatchByTheClockOfTheLog() {
     double clock = 9 * 3600 + 100;
     StudyFixture fixture =
-        logged(conditions().startingAt(clock).mark(Event.BOIL, 400), BURN)
+        waterOnly(conditions().startingAt(clock).mark(Event.BOIL, 400))
             .cell(RunsSheet.LIT_AT, clock(clock + 30, 1));
 
     assertThat(fixture.analyse().timeline().at(Event.LIT)).hasValue(30);
@@ -397,10 +421,10 @@ class RunAnalysisTest {
   void aMinuteInWhichTheLogBeganDoesNotSetTheStopwatch() {
     double clock = 9 * 3600 + 100;
     StudyFixture near =
-        logged(conditions().startingAt(clock).mark(Event.BOIL, 400), BURN)
+        waterOnly(conditions().startingAt(clock).mark(Event.BOIL, 400))
             .cell(RunsSheet.LIT_AT, clock(9 * 3600 + 60, 60));
     StudyFixture far =
-        logged(conditions().startingAt(clock).mark(Event.BOIL, 400), BURN)
+        waterOnly(conditions().startingAt(clock).mark(Event.BOIL, 400))
             .cell(RunsSheet.LIT_AT, clock(9 * 3600 + 240, 60));
 
     assertThat(near.analyse().timeline().at(Event.BOIL)).hasValue(400);

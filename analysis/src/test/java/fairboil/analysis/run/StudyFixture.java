@@ -2,6 +2,7 @@ package fairboil.analysis.run;
 
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Event;
+import fairboil.ingest.choice.Feed;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Ledger;
 import fairboil.ingest.finding.Place;
@@ -22,6 +23,7 @@ import fairboil.ingest.sheet.Pot;
 import fairboil.ingest.sheet.PotsSheet;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Run;
+import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Sensor;
 import fairboil.ingest.sheet.SensorsSheet;
 import java.util.ArrayList;
@@ -40,6 +42,7 @@ final class StudyFixture {
   private final Row.Builder settings = Row.at(Place.of("study.csv"));
   private final Row.Builder cells = Row.at(Place.of("runs.csv", 2));
   private final List<Pot> pots = new ArrayList<>();
+  private final List<Run> others = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
   private final List<Channel> channels = new ArrayList<>();
   private double[] seconds = new double[0];
@@ -160,13 +163,19 @@ final class StudyFixture {
         List.of(),
         List.of(),
         pots,
-        List.of(run()),
+        runs(),
         marks,
         List.of(),
         List.of(),
         List.of(),
         List.of(),
         List.of());
+  }
+
+  private List<Run> runs() {
+    List<Run> runs = new ArrayList<>(List.of(run()));
+    runs.addAll(others);
+    return runs;
   }
 
   private Run run() {
@@ -190,6 +199,15 @@ final class StudyFixture {
     Map<RowFate, Long> aside = Map.of();
     Log log = new Log(source, time, channels, new Ledger<>(seconds.length, seconds.length, aside));
     return new OpenedLog(Optional.of(log), Optional.of(source), List.of());
+  }
+
+  /** Works out the run in a study that has others too, fed like this. */
+  RunResult analyseAmong(Feed... feeds) {
+    for (Feed feed : feeds) {
+      Row row = Row.at(Place.of("runs.csv", 3 + others.size())).put(RunsSheet.FEED, feed).build();
+      others.add(new Run(new Key(STUDY, "A-" + (2 + others.size())), new Key(STUDY, "A"), row));
+    }
+    return analyse();
   }
 
   RunResult analyse() {

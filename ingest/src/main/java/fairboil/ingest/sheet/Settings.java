@@ -98,6 +98,14 @@ public final class Settings {
           "1.6 W/K",
           Dimension.CONDUCTANCE);
 
+  /** Lower heating value of the dry fuel, where a run gives none. */
+  public static final Column<Quantity> HEATING_VALUE =
+      Column.quantity(
+          "heating value",
+          "lower heating value of the dry fuel, where a run gives none",
+          "18.6 MJ/kg",
+          Dimension.SPECIFIC_ENERGY);
+
   /** Confidence of the intervals. */
   public static final Column<Quantity> CONFIDENCE =
       Column.quantity("confidence", "confidence of the intervals", "95 %", Dimension.RATIO)
@@ -206,6 +214,7 @@ public final class Settings {
               REFERENCE_POT,
               NORMALISE_BY,
               LOSS_COEFFICIENT,
+              HEATING_VALUE,
               CONFIDENCE,
               PEAK_HOLD,
               PEAK_WINDOW,

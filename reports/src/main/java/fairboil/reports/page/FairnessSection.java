@@ -11,6 +11,7 @@ import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FairnessView;
 import fairboil.reports.page.view.TableView;
+import fairboil.reports.words.ExcludedWords;
 import fairboil.reports.words.FairnessWords;
 import fairboil.reports.words.Plural;
 import fairboil.reports.words.RunWords;
@@ -56,7 +57,11 @@ final class FairnessSection {
 
   static FairnessView of(Materials from) {
     FairnessSection section = new FairnessSection(from);
-    return new FairnessView(section.tables(), section.remarks(), leftOut(from));
+    return new FairnessView(
+        section.tables(),
+        section.remarks(),
+        leftOut(from),
+        ExcludedWords.sentences(from.results()));
   }
 
   private List<TableView> tables() {
@@ -138,6 +143,7 @@ final class FairnessSection {
   private List<String> remarks() {
     List<String> remarks = new ArrayList<>();
     fairness.inseparable().forEach(pair -> remarks.add(words.sentence(pair)));
+    fairness.tied().forEach(tied -> remarks.add(FairnessWords.sentence(tied)));
     if (remarks.isEmpty() && !levels().isEmpty()) {
       remarks.add(
           "Nothing recorded sets them wholly apart: in every condition above their runs overlap.");

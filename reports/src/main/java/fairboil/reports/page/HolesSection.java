@@ -16,7 +16,6 @@ import fairboil.reports.page.view.TableView;
 import fairboil.reports.words.CheckWords;
 import fairboil.reports.words.EffectWords;
 import fairboil.reports.words.Plural;
-import fairboil.reports.words.Slopes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -87,33 +86,18 @@ final class HolesSection {
   }
 
   private static List<CellView> row(Materials from, HoleEffect effect, EffectRow row) {
-    Dimension dimension = dimension(effect, row);
+    EffectTermCells cells = new EffectTermCells(from.display(), effect, row);
     return List.of(
         CellView.of(effect.response().label()),
         CellView.of(effect.ring()),
         CellView.of(row.model().label()),
         CellView.of(row.term()),
-        CellView.number(
-            Slopes.number(from.display(), row, dimension) + unit(from, dimension), row.estimate()),
-        CellView.of(Slopes.range(from.display(), row, dimension)),
+        CellView.number(cells.estimate(), row.estimate()),
+        CellView.of(cells.interval()),
         CellView.number(number(row.degreesOfFreedom()), row.degreesOfFreedom()),
         FigureCells.count(row.builds()),
         FigureCells.count(row.runs()),
         CellView.of(use(effect, row)));
-  }
-
-  private static String unit(Materials from, Dimension dimension) {
-    return dimension == Dimension.DURATION ? "" : "\u00a0" + from.display().symbol(dimension);
-  }
-
-  private static Dimension dimension(HoleEffect effect, EffectRow row) {
-    Dimension response = effect.response().dimension();
-    return switch (row.term()) {
-      case EffectRow.HOLE_ERROR -> response.perLength();
-      case EffectRow.INTERCEPT -> response;
-      default ->
-          row.term().startsWith(EffectRow.DESIGN) ? response.ofDifference() : Dimension.RATIO;
-    };
   }
 
   private static String use(HoleEffect effect, EffectRow row) {

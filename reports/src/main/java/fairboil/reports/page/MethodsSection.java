@@ -39,7 +39,22 @@ final class MethodsSection {
       }
     }
     return new MethodsView(
-        Methods.ALL, references(from), Methods.ASSUMPTIONS, budgets, RestatingSection.of(from));
+        Methods.ALL, references(from), assumptions(from), budgets, RestatingSection.of(from));
+  }
+
+  /** What is taken for granted, and what a bead of the usual peak leaves open. */
+  private static List<String> assumptions(Materials from) {
+    double[] peaks =
+        from.results().runs().stream()
+            .mapToDouble(run -> run.flame().peak().orNaN())
+            .filter(Double::isFinite)
+            .sorted()
+            .toArray();
+    List<String> assumptions = new ArrayList<>(Methods.ASSUMPTIONS);
+    if (peaks.length > 0) {
+      assumptions.add(Methods.ofBareBead(peaks[peaks.length / 2], from.display()));
+    }
+    return assumptions;
   }
 
   private static List<FactView> references(Materials from) {

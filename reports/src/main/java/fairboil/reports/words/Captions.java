@@ -2,7 +2,6 @@ package fairboil.reports.words;
 
 import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.EffectRow;
-import fairboil.analysis.effect.EffectRow.Model;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Measured;
@@ -89,7 +88,8 @@ public final class Captions {
 
   private String slope(HoleEffect effect, EffectRow row) {
     Dimension dimension = effect.response().dimension().perLength();
-    String allowing = row.model() == Model.AMBIENT_ADJUSTED ? ", air temperature allowed for" : "";
+    List<String> allowed = EffectWords.allowedFor(effect);
+    String allowing = allowed.isEmpty() ? "" : ", " + Plural.list(allowed) + " allowed for";
     return switch (effect.verdict()) {
       case FALLS -> "falls by " + slope(Slopes.turned(row), dimension) + allowing;
       case RISES -> "rises by " + slope(row, dimension) + allowing;

@@ -3,9 +3,11 @@ package fairboil.reports.words;
 import fairboil.analysis.Results;
 import fairboil.analysis.claim.ClaimResult;
 import fairboil.analysis.claim.ClaimResult.Estimate;
+import fairboil.analysis.claim.WrittenDown;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.measure.Measure.Level;
+import fairboil.analysis.run.RunResult;
 import fairboil.ingest.choice.HoldsFor;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.ClaimsSheet;
@@ -13,21 +15,31 @@ import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Selection;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What is said of a claim: its verdict, and the interval from which anyone can read it off. */
 public final class ClaimWords {
 
+  /** A bead in a flame reads below the gas; in a difference of like readings that cancels. */
+  private static final Set<Measure> OF_A_BEAD =
+      EnumSet.of(Measure.PEAK, Measure.NORMALISED_PEAK, Measure.STEADY_FLAME);
+
   private final Display display;
 
-  private ClaimWords(Display display) {
+  private final List<RunResult> runs;
+
+  private ClaimWords(Display display, List<RunResult> runs) {
     this.display = display;
+    this.runs = runs;
   }
 
   /** Words for the claims of a study, in its units. */
   public static ClaimWords of(Results results) {
-    return new ClaimWords(Display.in(results.study().settings().get(Settings.SHOW_UNITS)));
+    return new ClaimWords(
+        Display.in(results.study().settings().get(Settings.SHOW_UNITS)), results.runs());
   }
 
   /** The verdict with its numbers, in plain sentences. */
@@ -44,6 +56,30 @@ public final class ClaimWords {
       sentences.add(basis(claim));
     }
     return String.join(" ", sentences);
+  }
+
+  /** Whether it was set before the tests or chosen after seeing results, in a sentence. */
+  public String written(ClaimResult claim) {
+    String day = claim.claim().row().value(ClaimsSheet.WRITTEN_ON).map(Object::toString).orElse("");
+    return switch (WrittenDown.of(claim.claim(), runs)) {
+      case BEFORE_THE_TESTS -> "Set before the tests, on " + day + ".";
+      case ON_THE_FIRST_DAY ->
+          "Written down on " + day + ", the day of the first test: before or after it is not told.";
+      case AFTER_SEEING_RESULTS ->
+          "Chosen after seeing results: it was written down on "
+              + day
+              + ", and the tests began on "
+              + WrittenDown.firstDay(runs).orElseThrow()
+              + ".";
+      case NOT_TOLD ->
+          day.isEmpty()
+              ? "When it was written down is not told, so it may have been chosen after seeing the"
+                  + " results."
+              : "Written down on "
+                  + day
+                  + "; not every test has a date, so that it was set before"
+                  + " the tests cannot be shown.";
+    };
   }
 
   private static String verdict(ClaimResult claim) {
@@ -119,7 +155,9 @@ public final class ClaimWords {
     String whose = about.map(name -> " of " + name).orElse("");
     String less = against.map(name -> ", less that of " + name + ",").orElse("");
     String where = row.value(ClaimsSheet.WHERE).map(runs -> " in " + name(runs)).orElse("");
-    return what + whose + where + less;
+    String bead =
+        against.isEmpty() && OF_A_BEAD.contains(measure) ? ", as a bare bead reads it," : "";
+    return what + whose + where + less + bead;
   }
 
   private static String statistic(Measure measure, Row row) {

@@ -117,14 +117,24 @@ public final class CompareWords {
   /** What chance alone would give, and so what may be concluded. */
   private String settled(RankComparison pair) {
     double pValue = pair.test().pValue();
-    String alone =
-        "Were there no difference, a share at least as uneven would come about in "
-            + (pValue < 0.001 ? "fewer than 0.1\u00a0%" : Display.percent(pValue))
-            + " of such studies";
-    return alone
+    return basis(pair)
+        + (pValue < 0.001 ? "fewer than 0.1\u00a0%" : Display.percent(pValue))
+        + " of such studies"
         + (pValue < (1 - confidence) / ofItsKind(pair)
-            ? ", so the difference is more than chance would explain."
-            : ", so this does not settle which takes longer.");
+            ? ": that is more than chance would explain."
+            : ": this does not settle which takes longer.");
+  }
+
+  private static String basis(RankComparison pair) {
+    return switch (pair.unit()) {
+      case RUNS -> "Were there no difference, one as great would come about in ";
+      case BUILDS ->
+          "Judging each build by its middle run, were there no difference between builds of the two,"
+              + " one as great would come about in ";
+      case WITHIN_BUILDS ->
+          "Judging each build that had both by its middle runs, were there no difference, one as"
+              + " great would come about in ";
+    };
   }
 
   /** How many pairs are compared by rank beside each other: the chance of error is shared out. */
@@ -138,24 +148,14 @@ public final class CompareWords {
   }
 
   private static String longer(RankComparison pair) {
-    String first = whose(pair.level()) + name(pair.level(), pair.a());
-    String longer = " had the longer " + pair.measure().label() + " in ";
-    String share = Display.percent(pair.test().superiority());
-    return switch (pair.unit()) {
-      case RUNS -> "a run" + first + longer + share + " of the pairs that can be made";
-      case BUILDS ->
-          "and judging each build by its middle run, a build"
-              + first
-              + longer
-              + share
-              + " of the pairs that can be made";
-      case WITHIN_BUILDS ->
-          "and judging each build by its middle runs, those"
-              + first
-              + longer
-              + share
-              + " of the builds that had both";
-    };
+    return "a run"
+        + whose(pair.level())
+        + name(pair.level(), pair.a())
+        + " had the longer "
+        + pair.measure().label()
+        + " in "
+        + Display.percent(pair.test().superiority())
+        + " of the pairs of runs that can be made";
   }
 
   private static String boiled(String level, String name, int boiled, int runs) {

@@ -15,6 +15,11 @@ import java.math.RoundingMode;
  */
 public final class Display {
 
+  private static final int USUAL_DIGITS = 3;
+
+  /** Nothing here is measured so well that more digits would mean anything. */
+  private static final int MOST_DIGITS = 6;
+
   private static final char MINUS = '\u2212';
 
   private final DisplayUnits units;
@@ -94,9 +99,13 @@ public final class Display {
 
   /** The same, rounded as a value of the given uncertainty would be. */
   public String range(Interval interval, double uncertainty, Dimension dimension) {
-    return number(interval.low(), uncertainty, dimension)
-        + " to "
-        + number(interval.high(), uncertainty, dimension);
+    double furthest = Math.max(Math.abs(interval.low()), Math.abs(interval.high()));
+    // both ends in the same way: not minutes and seconds to seconds
+    return scale(dimension).isClock() && furthest >= 60 && Double.isFinite(furthest)
+        ? clock(interval.low()) + " to " + clock(interval.high())
+        : number(interval.low(), uncertainty, dimension)
+            + " to "
+            + number(interval.high(), uncertainty, dimension);
   }
 
   /** About the standard uncertainty behind an interval: what its ends are to be rounded to. */
@@ -115,9 +124,15 @@ public final class Display {
     if (uncertainty > 0 && Double.isFinite(uncertainty)) {
       int decade = (int) Math.floor(Math.log10(uncertainty));
       boolean leadingDigitSmall = uncertainty / Math.pow(10, decade) < 2;
-      return Math.max(0, leadingDigitSmall ? 1 - decade : -decade);
+      int wanted = Math.min(MOST_DIGITS, leadingDigitSmall ? 1 - decade : -decade);
+      return Math.max(0, shown == 0 ? wanted : Math.min(wanted, decimals(shown, MOST_DIGITS)));
     }
-    return shown == 0 ? 0 : Math.max(0, 2 - (int) Math.floor(Math.log10(Math.abs(shown))));
+    return decimals(shown, USUAL_DIGITS);
+  }
+
+  /** The decimals that give so many significant digits. */
+  private static int decimals(double shown, int digits) {
+    return shown == 0 ? 0 : Math.max(0, digits - 1 - (int) Math.floor(Math.log10(Math.abs(shown))));
   }
 
   private static String rounded(double shown, int decimals) {

@@ -89,6 +89,7 @@ public final class EffectWords {
   }
 
   private String size(HoleEffect effect, EffectRow row) {
+    List<String> allowed = allowedFor(effect);
     return "of RMS hole error in the "
         + Names.inSentence(effect.ring())
         + " ring goes with "
@@ -103,17 +104,18 @@ public final class EffectWords {
         + Plural.of(row.builds(), "build")
         + ", "
         + Plural.of(row.runs(), "burn")
-        + allowedFor(effect, row)
+        + (allowed.isEmpty() ? "" : "; " + Plural.list(allowed) + " allowed for")
         + ")";
   }
 
-  private static String allowedFor(HoleEffect effect, EffectRow row) {
+  /** What the headline allows for, as people call it. */
+  static List<String> allowedFor(HoleEffect effect) {
     List<String> allowed = new ArrayList<>();
     effect.allowedFor().forEach(what -> allowed.add(Names.inSentence(what)));
-    if (row.model() == Model.AMBIENT_ADJUSTED) {
+    if (effect.headline().filter(row -> row.model() == Model.AMBIENT_ADJUSTED).isPresent()) {
       allowed.add("air temperature");
     }
-    return allowed.isEmpty() ? "" : "; " + Plural.list(allowed) + " allowed for";
+    return allowed;
   }
 
   /** What the slope makes from the best drilled build to the worst, in a sentence. */

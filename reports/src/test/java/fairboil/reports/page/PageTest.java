@@ -153,7 +153,7 @@ class PageTest {
         .contains("pot knocked over")
         .contains("every figure of the flame: the run has no log")
         .contains("Of 114,760 readings in them")
-        .contains("Contradicted: the mean normalised peak is 722 °C")
+        .contains("Contradicted: the mean normalised peak, as a bare bead reads it, is 722 °C")
         .contains("fairboil 0.0-test")
         .contains("9f".repeat(32))
         .contains("seed of random numbers1");

@@ -175,7 +175,8 @@ class ResultTablesTest {
   void wordingOfClaimsIsThatOfThePage() {
     assertThat(rows(results, "claims.csv").get(0).get("wording"))
         .startsWith(
-            "Supported: the mean normalised peak is 738 °C (98.8 % interval 732 to 744)"
+            ("Supported: the mean normalised peak, as a bare bead reads it, is 738 °C (98.8 %"
+                    + " interval 732 to 744)")
                 .replace(" %", "\u00a0%"));
   }
 

@@ -118,6 +118,32 @@ class ClaimWordsTest {
   }
 
   @Test
+  void aBeadIsSaidToBeOne() {
+    ClaimResult claim =
+        new ClaimResult(
+            new Claim(new Key("s", "C"), row().build()),
+            Optional.of(Measure.STEADY_FLAME),
+            Verdict.SUPPORTED,
+            Optional.empty(),
+            Optional.of(new Estimate(700, new Interval(690, 710))),
+            Optional.of(new Interval(650, INFINITY)),
+            0.95,
+            12,
+            3);
+    assertThat(wording(claim)).contains("the mean steady flame, as a bare bead reads it, is 700");
+  }
+
+  @Test
+  void whenItWasWrittenDownIsSaid() {
+    ClaimResult undated =
+        claim(row().build(), Verdict.SUPPORTED, 500, new Interval(480, 520), new Interval(0, 540));
+    assertThat(words.written(undated))
+        .isEqualTo(
+            "When it was written down is not told, so it may have been chosen after seeing the"
+                + " results.");
+  }
+
+  @Test
   void whatIsNotMeasuredCannotBeTested() {
     ClaimResult claim =
         new ClaimResult(

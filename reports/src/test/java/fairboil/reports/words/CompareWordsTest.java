@@ -8,6 +8,7 @@ import fairboil.analysis.compare.Comparison.Verdict;
 import fairboil.analysis.compare.Fairness.Condition.Kinds;
 import fairboil.analysis.compare.Fairness.Condition.Range;
 import fairboil.analysis.compare.Fairness.Inseparable;
+import fairboil.analysis.compare.Fairness.Tied;
 import fairboil.analysis.compare.RankComparison;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.measure.Measure;
@@ -55,14 +56,13 @@ class CompareWordsTest {
         .isEqualTo(
             "The water boiled in 3 of 4 runs with lid on and in 4 of 4 runs with lid off. Counting"
                 + " a run that did not boil as longer than any that did, a run with lid on had the"
-                + " longer boil time in 75 % of the pairs that can be made. Were there no difference,"
-                + " a share at least as uneven would come about in 30 % of such studies, so this does"
-                + " not settle which takes longer.");
+                + " longer boil time in 75 % of the pairs of runs that can be made. Were there no"
+                + " difference, one as great would come about in 30 % of such studies: this does not"
+                + " settle which takes longer.");
     assertThat(words.sentence(ranks(RankComparison.Unit.BUILDS)))
-        .contains("judging each build by its middle run, a build with lid on had the longer");
+        .contains("of the pairs of runs that can be made. Judging each build by its middle run,");
     assertThat(words.sentence(ranks(RankComparison.Unit.WITHIN_BUILDS)))
-        .contains("those with lid on had the longer boil time")
-        .contains("of the builds that had both. Were there no difference");
+        .contains("Judging each build that had both by its middle runs, were there no difference");
   }
 
   private static RankComparison ranks(RankComparison.Unit unit) {
@@ -101,6 +101,13 @@ class CompareWordsTest {
             new Kinds("tester", 4, List.of("Omar")));
     assertThat(fairness.sentence(pair))
         .startsWith("Every run of A had tester Ida, every run of B Omar: what that changes cannot");
+    assertThat(FairnessWords.sentence(new Tied("build", "site")))
+        .isEqualTo(
+            "No two builds have any site in common: what the site changes cannot be told apart from"
+                + " what the build changes. Send one build round to tell them apart.");
+    assertThat(FairnessWords.sentence(new Tied("build", "ambient")))
+        .startsWith("No two builds have any air temperature in common")
+        .doesNotContain("round");
     assertThat(fairness.values(new Range("ambient", 3, Dimension.TEMPERATURE, -8.2, 27.6), 4))
         .isEqualTo("−8 to 28 °C (1 not told)");
     assertThat(fairness.values(new Range("burn number", 4, Dimension.RATIO, 2, 5), 4))

@@ -1,0 +1,73 @@
+package fairboil.reports.page;
+
+import fairboil.analysis.effect.EffectRow;
+import fairboil.analysis.effect.HoleEffect;
+import fairboil.ingest.quantity.Dimension;
+import fairboil.reports.words.Display;
+import fairboil.reports.words.Slopes;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+
+/**
+ * How a term of a hole effect is shown. Slopes on hole error and differences of designs have a unit
+ * that people choose; a change for each degree of the air or each unit of a column is told in the
+ * units in which it was reckoned.
+ *
+ * @param display shows values
+ * @param effect the effect
+ * @param row the term
+ */
+record EffectTermCells(Display display, HoleEffect effect, EffectRow row) {
+
+  String estimate() {
+    return dimension()
+        .map(known -> Slopes.number(display, row, known) + unit(known))
+        .orElseGet(() -> number(row.estimate()) + each());
+  }
+
+  String interval() {
+    return dimension()
+        .map(known -> Slopes.range(display, row, known))
+        .orElseGet(() -> number(row.interval().low()) + " to " + number(row.interval().high()));
+  }
+
+  private Optional<Dimension> dimension() {
+    Dimension response = effect.response().dimension();
+    if (row.term().startsWith(EffectRow.DESIGN)) {
+      return Optional.of(response.ofDifference());
+    }
+    return switch (row.term()) {
+      case EffectRow.HOLE_ERROR -> Optional.of(response.perLength());
+      case EffectRow.INTERCEPT -> Optional.of(response);
+      default -> Optional.empty();
+    };
+  }
+
+  private String unit(Dimension dimension) {
+    if (dimension == Dimension.DURATION) {
+      return Math.abs(row.estimate()) < 60 ? "\u00a0s" : "\u00a0min";
+    }
+    return "\u00a0" + display.symbol(dimension);
+  }
+
+  private String each() {
+    String response = effect.response().dimension() == Dimension.DURATION ? "s" : "°C";
+    return "\u00a0"
+        + response
+        + (row.term().equals(EffectRow.AMBIENT) ? " per °C" : " per unit of the column");
+  }
+
+  /** To about a twelfth of the interval, as slopes are. */
+  private String number(double value) {
+    double step = row.interval().width() / 12;
+    int decimals =
+        step > 0 && Double.isFinite(step)
+            ? Math.max(0, Math.min(6, -(int) Math.floor(Math.log10(step))))
+            : 2;
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+    return rounded.signum() < 0
+        ? "\u2212" + rounded.negate().toPlainString()
+        : rounded.toPlainString();
+  }
+}
