@@ -8,6 +8,7 @@ import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.layout.RingResult;
+import fairboil.analysis.normalise.Normalisation;
 import fairboil.analysis.precision.Precision;
 import fairboil.analysis.precision.Repeatability;
 import fairboil.analysis.protocol.RunProtocol;
@@ -41,6 +42,7 @@ import java.util.Optional;
  * @param protocol whether each run kept to what the group agreed, in the order of the runs; none if
  *     nothing was agreed
  * @param without the results without the runs that did not, where some did and some did not
+ * @param normalisation how boil times were restated
  */
 public record Results(
     Study study,
@@ -58,9 +60,10 @@ public record Results(
     List<ClaimResult> claims,
     List<Finding> findings,
     Precision precision,
-      Optional<WithExcluded> withExcluded,
-      List<RunProtocol> protocol,
-      Optional<Without> without) {
+    Optional<WithExcluded> withExcluded,
+    List<RunProtocol> protocol,
+    Optional<Without> without,
+    Normalisation normalisation) {
 
   /** Copies the lists. */
   public Results {
@@ -77,7 +80,7 @@ public record Results(
     protocol = List.copyOf(protocol);
   }
 
-  /** Results of a study that nobody repeated, that excludes no run and for which nothing was agreed. */
+  /** Results of a study that nobody repeated, with no run excluded, nothing agreed, no balance. */
   public Results(
       Study study,
       References references,
@@ -111,7 +114,8 @@ public record Results(
         Precision.NONE,
         Optional.empty(),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        Normalisation.NONE);
   }
 
   /** Results of a study in which nothing is compared: without checks, comparisons and scatter. */
@@ -143,6 +147,7 @@ public record Results(
         Precision.NONE,
         Optional.empty(),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        Normalisation.NONE);
   }
 }

@@ -8,6 +8,7 @@ import fairboil.analysis.group.BuildSummaries;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.layout.HoleLayout;
 import fairboil.analysis.layout.LayoutResult;
+import fairboil.analysis.normalise.Normalising;
 import fairboil.analysis.precision.Repeatabilities;
 import fairboil.analysis.protocol.Protocols;
 import fairboil.analysis.protocol.RunProtocol;
@@ -80,8 +81,10 @@ public final class StudyAnalysis {
     return new StudyAnalysis(study).results(references, InOrder.map(study.runs(), workers, perRun));
   }
 
-  private Results results(References references, List<RunResult> runs) {
+  private Results results(References references, List<RunResult> alone) {
     double confidence = confidence();
+    Normalising.Outcome normalised = Normalising.of(study, references, alone, confidence);
+    List<RunResult> runs = normalised.runs();
     LayoutResult layout = HoleLayout.of(study);
     HoleEffects.Outcome effects =
         HoleEffects.of(study, runs, layout, references.ambient(), confidence);
@@ -91,6 +94,7 @@ public final class StudyAnalysis {
     List<RunProtocol> protocol = Protocols.of(study, runs);
     runs.forEach(run -> findings.addAll(run.findings()));
     findings.addAll(Protocols.findings(protocol));
+    findings.addAll(normalised.findings());
     findings.addAll(SameLogs.of(runs));
     findings.addAll(layout.findings());
     findings.addAll(effects.findings());
@@ -114,7 +118,8 @@ public final class StudyAnalysis {
         scatter.precision(),
         withExcluded(runs, effects, confidence),
         protocol,
-        without(references, runs, layout, protocol, confidence));
+        without(references, runs, layout, protocol, confidence),
+        normalised.normalisation());
   }
 
   private Optional<WithExcluded> withExcluded(

@@ -4,6 +4,7 @@ import fairboil.ingest.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.random.RandomGenerator;
 
 /**
  * An uncertainty budget: the parts of a standard uncertainty, line by line, uncorrelated with each
@@ -12,6 +13,8 @@ import java.util.function.Predicate;
  * @param lines the lines; unmodifiable
  */
 public record Budget(List<BudgetLine> lines) {
+
+  private static final double DOMINATES = 0.3;
 
   /** A budget without lines. */
   public static final Budget NONE = new Budget(List.of());
@@ -43,17 +46,30 @@ public record Budget(List<BudgetLine> lines) {
    * result does (JCGM 100:2008, 5.1.3).
    */
   public Budget scaledBy(double sensitivity) {
-    double factor = Math.abs(sensitivity);
-    return new Budget(
-        lines.stream()
-            .map(
-                line ->
-                    new BudgetLine(
-                        line.influence(),
-                        line.contribution() * factor,
-                        line.degreesOfFreedom(),
-                        line.sharedBy()))
-            .toList());
+    return new Budget(lines.stream().map(line -> line.scaledBy(sensitivity)).toList());
+  }
+
+  /** The same parts, all under the name of what they came in with. */
+  public Budget named(Influence influence) {
+    return new Budget(lines.stream().map(line -> line.named(influence)).toList());
+  }
+
+  /**
+   * Whether a rectangular part makes up so much of the variance that an interval of Student's t
+   * would be too wide: more than {@value #DOMINATES} of it.
+   */
+  public boolean isMainlyRectangular() {
+    double rectangular = rootSumOfSquares(line -> line.shape() == Shape.RECTANGULAR);
+    return rectangular * rectangular > DOMINATES * combined() * combined();
+  }
+
+  /** Draws by how much all parts together put the result off (JCGM 101:2008, 7.3). */
+  public double draw(RandomGenerator random) {
+    double sum = 0;
+    for (BudgetLine line : lines) {
+      sum += line.draw(random);
+    }
+    return sum;
   }
 
   /** The combined standard uncertainty: the root of the sum of squares of the contributions. */

@@ -11,13 +11,36 @@ public sealed interface Figure {
    *
    * @param measured its value and uncertainty
    * @param budget where the uncertainty comes from; {@link Budget#NONE} where none was drawn up
+   * @param coverage its interval where ± a multiple of the uncertainty would not do
    */
-  record Known(Measured measured, Budget budget) implements Figure {
+  record Known(Measured measured, Budget budget, Optional<Coverage> coverage) implements Figure {
 
-    /** Checks that both are there. */
+    /** Checks that all are there. */
     public Known {
       Objects.requireNonNull(measured, "measured");
       Objects.requireNonNull(budget, "budget");
+      Objects.requireNonNull(coverage, "coverage");
+    }
+
+    /** A figure whose interval is that of Student's t. */
+    public Known(Measured measured, Budget budget) {
+      this(measured, budget, Optional.empty());
+    }
+
+    /** The same figure with an interval of its own. */
+    public Known covering(Coverage own) {
+      return new Known(measured, budget, Optional.of(own));
+    }
+
+    /**
+     * The interval at a confidence: its own where it was worked out for that, else that of
+     * Student's t.
+     */
+    public Interval interval(double confidence) {
+      return coverage
+          .filter(own -> own.confidence() == confidence)
+          .map(Coverage::interval)
+          .orElseGet(() -> measured.interval(confidence));
     }
   }
 

@@ -42,6 +42,8 @@ public enum Influence {
   BOIL_TIME,
   /** Heat lost to the air. */
   HEAT_LOSS,
+  /** Heat lost in the fire, as against beside it. */
+  LOSS_IN_FIRE,
   /** Growth of the fire. */
   FIRE_GROWTH,
   /** The heating value of the fuel. */

@@ -6,15 +6,14 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Influence;
 import fairboil.analysis.heat.Load;
 import fairboil.analysis.water.Water;
-import fairboil.ingest.choice.NormaliseBy;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.RunsSheet;
+import fairboil.ingest.sheet.Settings;
 import java.util.Optional;
 
 /** Heat into the water, and the boil time restated by energy scaling. */
 final class EnergyAnalysis {
 
-  private static final String NO_HEAT_BALANCE = "heat balance is not worked out in this version";
   private static final double MOST_TIMES_THE_WATER = 1.5;
   private static final double LEAST_TIMES_THE_WATER = 0.67;
 
@@ -81,20 +80,24 @@ final class EnergyAnalysis {
         .around(load.heatCapacity(), Dimension.ENERGY);
   }
 
+  /** The pot as the heat balance needs it. */
+  Optional<HeatRecord.PotHeat> potHeat() {
+    Optional<Double> other =
+        context.study().settings().value(Settings.REFERENCE_POT).isPresent()
+            ? task()
+                .map(task -> pots.reference(task.pot(), context.references().water()))
+                .map(PotFinder.Capacity::joulesPerKelvin)
+            : Optional.empty();
+    return task()
+        .map(Task::pot)
+        .map(pot -> new HeatRecord.PotHeat(pot.joulesPerKelvin(), pot.uncertainty(), other));
+  }
+
   EnergyResult result(Figure boilTime) {
-    Figure none = Figure.unknown(NO_HEAT_BALANCE);
     Optional<Task> task = task();
     Figure power = task.map(known -> power(known, boilTime)).orElse(Figure.unknown(missing()));
     Figure scaled = task.map(known -> scaled(known, boilTime)).orElse(Figure.unknown(missing()));
-    boolean byScaling = context.references().normaliseBy() != NormaliseBy.HEAT_BALANCE;
-    return new EnergyResult(
-        power,
-        none,
-        none,
-        scaled,
-        none,
-        byScaling ? scaled : none,
-        byScaling && scaled.isKnown() ? Optional.of(NormaliseBy.ENERGY_SCALING) : Optional.empty());
+    return EnergyResult.byScaling(power, scaled);
   }
 
   private Figure power(Task task, Figure boilTime) {
@@ -170,12 +173,6 @@ final class EnergyAnalysis {
 
   /** A budget whose lines all bear one name: those of another figure that this one stands on. */
   private static Budget asOne(Budget budget, double sensitivity, Influence name) {
-    return new Budget(
-        budget.scaledBy(sensitivity).lines().stream()
-            .map(
-                line ->
-                    new BudgetLine(
-                        name, line.contribution(), line.degreesOfFreedom(), line.sharedBy()))
-            .toList());
+    return budget.scaledBy(sensitivity).named(name);
   }
 }

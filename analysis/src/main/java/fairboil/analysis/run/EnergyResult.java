@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param heatBalanceBoilTime boil time restated by heat balance, s
  * @param normalisedBoilTime the one of them that the study uses, s
  * @param normalisedBy which one; empty if there is none
+ * @param balance the heat balance, where there is one
  */
 public record EnergyResult(
     Figure netPower,
@@ -22,4 +23,41 @@ public record EnergyResult(
     Figure energyScaledBoilTime,
     Figure heatBalanceBoilTime,
     Figure normalisedBoilTime,
-    Optional<NormaliseBy> normalisedBy) {}
+    Optional<NormaliseBy> normalisedBy,
+    Optional<BalanceResult> balance) {
+
+  private static final Figure NOT_YET =
+      Figure.unknown("the heat balance needs the other runs of the study");
+
+  /** Without a heat balance. */
+  public EnergyResult(
+      Figure netPower,
+      Figure powerGrowth,
+      Figure loss,
+      Figure energyScaledBoilTime,
+      Figure heatBalanceBoilTime,
+      Figure normalisedBoilTime,
+      Optional<NormaliseBy> normalisedBy) {
+    this(
+        netPower,
+        powerGrowth,
+        loss,
+        energyScaledBoilTime,
+        heatBalanceBoilTime,
+        normalisedBoilTime,
+        normalisedBy,
+        Optional.empty());
+  }
+
+  /** What a run by itself can tell, normalised by energy scaling until the study decides. */
+  static EnergyResult byScaling(Figure netPower, Figure scaled) {
+    return new EnergyResult(
+        netPower,
+        NOT_YET,
+        NOT_YET,
+        scaled,
+        NOT_YET,
+        scaled,
+        scaled.isKnown() ? Optional.of(NormaliseBy.ENERGY_SCALING) : Optional.empty());
+  }
+}

@@ -63,6 +63,10 @@ public final class RunAnalysis {
     EnergyAnalysis energy = new EnergyAnalysis(context, pots, mass, start, boilingPoint);
     Conditions conditions =
         new Conditions(ambient, pressure, boilingPoint, mass, start, energy.heatCapacity());
+    EnergyResult heated = energy.result(boil.boilTime());
+    HeatRecord heat =
+        new HeatRecorder(context, log, events, shown)
+            .record(energy.potHeat(), mass, heated.netPower());
     FlameResult flame = new FlameAnalysis(context, log, events.timeline(), ambient).result();
     Optional<Outcome> outcome = new OutcomeFinder(context, events, shown, boilingPoint).find();
     return new RunResult(
@@ -74,13 +78,14 @@ public final class RunAnalysis {
         events.timeline(),
         flame,
         boil,
-        energy.result(boil.boilTime()),
+        heated,
         new FuelAnalysis(context, events, boil, conditions, waters.left(mass)).result(),
         sketch(context, log, shown),
         opened.source(),
         opened.log().map(Log::rows),
         ledgers(log),
-        context.findings().sorted());
+        context.findings().sorted(),
+        heat);
   }
 
   private Build build(Run run) {

@@ -28,6 +28,7 @@ import java.util.Optional;
  * @param rows what became of the lines of the log, if there is one
  * @param samples what became of the readings of each channel; unmodifiable
  * @param findings what a reader should know of this run, sorted; unmodifiable
+ * @param heat what the heat balance of the study needs of the run
  */
 public record RunResult(
     Run run,
@@ -44,12 +45,70 @@ public record RunResult(
     Optional<SourceFile> source,
     Optional<Ledger<RowFate>> rows,
     List<ChannelLedger> samples,
-    List<Finding> findings) {
+    List<Finding> findings,
+    HeatRecord heat) {
 
   /** Copies the lists. */
   public RunResult {
     samples = List.copyOf(samples);
     findings = List.copyOf(findings);
+  }
+
+  /** A result of which no heat balance will be asked. */
+  public RunResult(
+      Run run,
+      Build build,
+      Inclusion inclusion,
+      Optional<Outcome> outcome,
+      Conditions conditions,
+      Timeline timeline,
+      FlameResult flame,
+      BoilResult boil,
+      EnergyResult energy,
+      FuelResult fuel,
+      RunSketch sketch,
+      Optional<SourceFile> source,
+      Optional<Ledger<RowFate>> rows,
+      List<ChannelLedger> samples,
+      List<Finding> findings) {
+    this(
+        run,
+        build,
+        inclusion,
+        outcome,
+        conditions,
+        timeline,
+        flame,
+        boil,
+        energy,
+        fuel,
+        sketch,
+        source,
+        rows,
+        samples,
+        findings,
+        HeatRecord.NONE);
+  }
+
+  /** The same result with heat as the study as a whole tells it. */
+  public RunResult with(EnergyResult other) {
+    return new RunResult(
+        run,
+        build,
+        inclusion,
+        outcome,
+        conditions,
+        timeline,
+        flame,
+        boil,
+        other,
+        fuel,
+        sketch,
+        source,
+        rows,
+        samples,
+        findings,
+        heat);
   }
 
   /** The same result as if nothing of it had been excluded. */
@@ -69,7 +128,8 @@ public record RunResult(
         source,
         rows,
         samples,
-        findings);
+        findings,
+        heat);
   }
 
   /** Whether the water boiled. */

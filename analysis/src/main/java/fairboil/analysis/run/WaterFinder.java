@@ -96,6 +96,12 @@ final class WaterFinder {
     return Figure.unknown("the mass of water told is not possible");
   }
 
+  /** Mass of the water left, as weighed. */
+  Figure left(Given<Quantity> cell) {
+    Figure left = massOf(cell);
+    return left.orNaN() > 0 ? left : Figure.unknown("no water was left");
+  }
+
   private void checkLeft(double putOn) {
     Optional<Given<Quantity>> left = context.cell(RunsSheet.WATER_LEFT);
     if (left.isPresent()) {

@@ -78,13 +78,14 @@ final class FigureCells {
   }
 
   /** A known figure as a fact, with its interval. */
-  FactView fact(String name, Measured measured) {
+  FactView fact(String name, Figure.Known known) {
+    Measured measured = known.measured();
     String value =
         display.value(measured.value(), measured.standardUncertainty(), measured.dimension());
     String note =
         measured.standardUncertainty() > 0
             ? display.range(
-                measured.interval(confidence), measured.standardUncertainty(), measured.dimension())
+                known.interval(confidence), measured.standardUncertainty(), measured.dimension())
             : "";
     return new FactView(name, value, note);
   }

@@ -38,7 +38,8 @@ final class MethodsSection {
         budgets.add(budget(from, measure, runs));
       }
     }
-    return new MethodsView(Methods.ALL, references(from), assumptions(from), budgets);
+    return new MethodsView(
+        Methods.ALL, references(from), assumptions(from), budgets, RestatingSection.of(from));
   }
 
   /** What is taken for granted, and what a bead of the usual peak leaves open. */

@@ -60,7 +60,7 @@ final class RunFigures {
     figures.forEach(
         (name, figure) -> {
           if (figure instanceof Figure.Known known) {
-            facts.add(cells.fact(name, known.measured()));
+            facts.add(cells.fact(name, known));
           } else if (figure instanceof Figure.Unknown reason) {
             unknown.computeIfAbsent(reason.reason(), unseen -> new ArrayList<>()).add(name);
           }

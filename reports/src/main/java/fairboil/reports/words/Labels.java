@@ -34,6 +34,7 @@ public final class Labels {
       case BOILING_POINT -> "boiling point";
       case BOIL_TIME -> "boil time";
       case HEAT_LOSS -> "heat lost to the air";
+      case LOSS_IN_FIRE -> "heat lost in the fire, as against beside it";
       case FIRE_GROWTH -> "growth of the fire";
       case HEATING_VALUE -> "heating value of the fuel";
       case MOISTURE -> "water in the fuel";

@@ -83,6 +83,20 @@ public final class Methods {
               "t normalised = C ref (T boil ref − T start ref) / P",
               "Heat balance of the pot."),
           method(
+              "Normalised boil time, by heat balance",
+              "The heat that the pot loses is had from its cooling on a cold stand beside the fire,"
+                  + " or from coolings of other runs with the same pot, lid and wind; under a lid no"
+                  + " steam is taken to leave. With that held, the heating shows how the fire grew;"
+                  + " its power is such that the balance boils the water in the boil time seen. The"
+                  + " same fire, from pot on, is then put under the reference water in the reference"
+                  + " air. The loss is never had from the heating: a growing fire would look the"
+                  + " same. In the fire the pot is taken to lose 1 ± 0.25 times as much as"
+                  + " beside it, all values alike; air to be half saturated. Where that dominates,"
+                  + " the interval is drawn (JCGM 101:2008).",
+              "C dT/dt = P0 (1 + g t) − UA (T − Ta) − k [ps(T) − e]",
+              "Heat balance of the pot; steam pressure by IAPWS-IF97. The range of UA in the fire is"
+                  + " a judgement."),
+          method(
               "Dry fuel",
               "The moist fuel burnt, less its water; what it takes to dry it and the heat left in"
                   + " the char are taken off as dry fuel of as much heat. Moisture of dry basis is"

@@ -10,9 +10,11 @@ import java.util.List;
  * @param references the reference conditions
  * @param assumptions what is taken for granted, sentences
  * @param budgets uncertainty budgets, figure by figure
+ * @param restating how boil times were restated
  */
 public record MethodsView(
     List<Method> methods,
     List<FactView> references,
     List<String> assumptions,
-    List<TableView> budgets) {}
+    List<TableView> budgets,
+    RestatingView restating) {}

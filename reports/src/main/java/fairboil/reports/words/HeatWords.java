@@ -1,0 +1,138 @@
+package fairboil.reports.words;
+
+import fairboil.analysis.figure.Figure;
+import fairboil.analysis.figure.Interval;
+import fairboil.analysis.heat.ScalingBias;
+import fairboil.analysis.normalise.LossGroup;
+import fairboil.analysis.normalise.Normalisation;
+import fairboil.analysis.run.RunResult;
+import fairboil.ingest.choice.Lid;
+import fairboil.ingest.choice.NormaliseBy;
+import fairboil.ingest.quantity.Dimension;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** What is said of how boil times were restated. */
+public final class HeatWords {
+
+  private HeatWords() {}
+
+  /** How the boil times of the study were restated, why so, and how far it can be relied on. */
+  public static List<String> of(Normalisation normalisation, ScalingBias bias, Display display) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(method(normalisation));
+    if (bias.cases() > 0) {
+      sentences.add(bias(bias, display));
+    }
+    normalisation.check().ifPresent(check -> sentences.add(check(check, display)));
+    return List.copyOf(sentences);
+  }
+
+  private static String method(Normalisation normalisation) {
+    if (normalisation.method() == NormaliseBy.HEAT_BALANCE) {
+      return "Boil times are restated by heat balance in all runs: for water, boiling point and air"
+          + " temperature.";
+    }
+    String lacking =
+        normalisation.lacking().isEmpty()
+            ? ""
+            : " The heat balance lacks "
+                + Plural.of(normalisation.lacking().size(), "run")
+                + ": of "
+                + Names.inSentence(normalisation.lacking().get(0).run().name())
+                + ", "
+                + normalisation.lacking().get(0).reason()
+                + ".";
+    return "Boil times are restated by energy scaling in all runs: for water and boiling point, not"
+        + " for air temperature."
+        + lacking;
+  }
+
+  private static String bias(ScalingBias bias, Display display) {
+    return "What energy scaling leaves out: over "
+        + bias.cases()
+        + " made-up tests of 0.67 to 1.5 times the reference water, in air of "
+        + celsius(-20, display)
+        + " to "
+        + celsius(35, display)
+        + ", from sea level up to where water boils at "
+        + celsius(90, display)
+        + ", on steady, dying and growing fires of at least 1.5 times the loss, it misses the heat"
+        + " balance by "
+        + percent(bias.lowest())
+        + " to "
+        + percent(bias.highest())
+        + "; half of them lie between "
+        + percent(bias.middleLow())
+        + " and "
+        + percent(bias.middleHigh())
+        + ".";
+  }
+
+  private static String celsius(double value, Display display) {
+    return display.value(value, 2, Dimension.TEMPERATURE);
+  }
+
+  private static String percent(double share) {
+    String sign = share < 0 ? "−" : "+";
+    return String.format(Locale.ROOT, "%s%.1f\u00a0%%", sign, Math.abs(100 * share));
+  }
+
+  private static String check(Normalisation.Check check, Display display) {
+    return "As a check, every input of run "
+        + Names.inSentence(check.run().name())
+        + " was drawn "
+        + check.draws()
+        + " times from its distribution and the balance worked out each time (JCGM 101): the"
+        + " interval of its normalised boil time is then "
+        + range(check.drawn(), display)
+        + ", and "
+        + range(check.firstOrder(), display)
+        + " by the law of propagation.";
+  }
+
+  private static String range(Interval interval, Display display) {
+    return display.range(interval, Dimension.DURATION);
+  }
+
+  /** Which pots a loss is of. */
+  public static String of(LossGroup group) {
+    String pot = group.pot().isBlank() ? "a pot not told" : group.pot();
+    String lid = group.lid().map(Lid::label).map(it -> ", lid " + it).orElse(", lid not told");
+    String wind = group.beaufort().map(it -> ", wind B" + it).orElse(", wind not told");
+    return pot + lid + wind;
+  }
+
+  /** The steps from readings to a normalised boil time. */
+  public static Map<String, Figure> chain(RunResult run) {
+    Map<String, Figure> steps = new LinkedHashMap<>();
+    steps.put("held peak of the flame, taken off for noise", run.flame().peakBias());
+    steps.put("held peak of the flame", run.flame().peak());
+    steps.put("air temperature", run.conditions().ambient());
+    steps.put("boiling point", run.conditions().boilingPoint());
+    steps.put("plateau of the water", run.boil().plateau());
+    steps.put("plateau less boiling point", run.boil().plateauOffset());
+    steps.put("boil time", run.boil().boilTime());
+    steps.put("water", run.conditions().water());
+    steps.put("water at the start", run.conditions().waterStart());
+    steps.put("net power", run.energy().netPower());
+    steps.put("heat lost by the pot, from its cooling", run.energy().loss());
+    steps.put("boil time restated by energy scaling", run.energy().energyScaledBoilTime());
+    steps.put("boil time restated by heat balance", run.energy().heatBalanceBoilTime());
+    steps.put("normalised boil time", run.energy().normalisedBoilTime());
+    return steps;
+  }
+
+  /** A share in percent. */
+  public static String share(double percent) {
+    return String.format(Locale.ROOT, percent < 1 ? "%.1f" : "%.0f", percent);
+  }
+
+  /** Steam's loss for each kilopascal. */
+  public static String perKilopascal(double watts) {
+    return watts == 0 ? "none" : String.format(Locale.ROOT, "%.2f", watts);
+  }
+}
