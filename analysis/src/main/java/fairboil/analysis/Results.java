@@ -13,7 +13,10 @@ import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.grid.SourceFile;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Everything worked out for a study: what a report is made from. Immutable.
@@ -89,5 +92,11 @@ public record Results(
         List.of(),
         claims,
         findings);
+  }
+
+  /** Every file that was read, once: sheets first, then logs in the order of the runs. */
+  public List<SourceFile> sources() {
+    Stream<SourceFile> logs = runs.stream().map(RunResult::source).flatMap(Optional::stream);
+    return Stream.concat(study.sources().stream(), logs).distinct().toList();
   }
 }

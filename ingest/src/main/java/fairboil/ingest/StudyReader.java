@@ -80,7 +80,7 @@ public final class StudyReader {
       StudyReader reader = new StudyReader(StudyFolder.at(folder));
       Study study = reader.read();
       LogOpener logs = new LogReader(reader.folder, study.name(), study.sensors());
-      return new OpenedStudy(study, logs);
+      return new OpenedStudy(study, logs, reader.folder::reopen);
     } catch (UnreadableException e) {
       throw new StudyException(e.getMessage(), e);
     }

@@ -1,11 +1,12 @@
 package fairboil.reports;
 
 import fairboil.analysis.Results;
+import fairboil.ingest.grid.InputOpener;
 import fairboil.reports.chart.ChartException;
-import fairboil.reports.chart.Painter;
 import fairboil.reports.chart.Rehearsal;
 import fairboil.reports.chart.xchart.XChartPainter;
 import fairboil.reports.output.OutputFolder;
+import fairboil.reports.quote.QuoteKit;
 import fairboil.reports.table.ResultTables;
 import java.io.IOException;
 import java.util.concurrent.ExecutionException;
@@ -14,10 +15,10 @@ import java.util.concurrent.FutureTask;
 /** Puts the tables, charts and pages of results into an output folder. */
 public final class ReportWriter {
 
-  private final FutureTask<Painter> painter;
+  private final FutureTask<XChartPainter> painter;
   private final int threads;
 
-  private ReportWriter(FutureTask<Painter> painter, int threads) {
+  private ReportWriter(FutureTask<XChartPainter> painter, int threads) {
     this.painter = painter;
     this.threads = threads;
   }
@@ -27,7 +28,7 @@ public final class ReportWriter {
    * tables take a third of a second to start.
    */
   public static ReportWriter warmingUp() {
-    FutureTask<Painter> painter = new FutureTask<>(ReportWriter::rehearsedPainter);
+    FutureTask<XChartPainter> painter = new FutureTask<>(ReportWriter::rehearsedPainter);
     Thread thread =
         new Thread(
             () -> {
@@ -40,8 +41,8 @@ public final class ReportWriter {
     return new ReportWriter(painter, Runtime.getRuntime().availableProcessors());
   }
 
-  private static Painter rehearsedPainter() throws ChartException {
-    Painter painter = XChartPainter.withBundledFont();
+  private static XChartPainter rehearsedPainter() throws ChartException {
+    XChartPainter painter = XChartPainter.withBundledFont();
     Rehearsal.of(painter);
     return painter;
   }
@@ -53,11 +54,22 @@ public final class ReportWriter {
    * @throws IOException if something cannot be written
    */
   public void write(Results results, OutputFolder folder) throws ChartException, IOException {
-    Painter ready = painter();
-    new Report(results, folder).write(ready, threads);
+    new Report(results, folder).write(painter(), threads);
   }
 
-  private Painter painter() throws ChartException {
+  /**
+   * Writes the writer's kit; the folder is left to be committed.
+   *
+   * @param inputs gives the files of the study as they were read
+   * @throws ChartException if charts cannot be drawn on this machine
+   * @throws IOException if something cannot be written, or a file of the study was changed
+   */
+  public void writeQuote(Results results, OutputFolder folder, InputOpener inputs)
+      throws ChartException, IOException {
+    new QuoteKit(results, folder, Program.version()).write(painter(), threads, inputs);
+  }
+
+  private XChartPainter painter() throws ChartException {
     try {
       return painter.get();
     } catch (InterruptedException e) {

@@ -2,6 +2,7 @@ package fairboil.ingest.grid;
 
 import fairboil.ingest.finding.Place;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -116,12 +117,36 @@ public final class StudyFolder {
     } catch (UnreadableException e) {
       throw e;
     } catch (IOException | SecurityException e) {
-      throw new UnreadableException(
-          place, "this file may not be read", "check its permissions, or that no program holds it");
+      throw mayNotBeRead(place);
+    }
+  }
+
+  /**
+   * Opens a file of the study that was read before, for its bytes; see {@link InputOpener}.
+   *
+   * @throws UnreadableException if it is not there any more, leads out of the folder, or may not be
+   *     read
+   */
+  public InputStream reopen(SourceFile file) throws UnreadableException {
+    try {
+      return new UnchangedStream(Files.newInputStream(ordinary(file.name())), file);
+    } catch (UnreadableException e) {
+      throw e;
+    } catch (IOException | SecurityException e) {
+      throw mayNotBeRead(placeOf(file.name()));
     }
   }
 
   private Path ordinaryFile(String name, FileKind kind) throws UnreadableException {
+    Path file = ordinary(name);
+    Place place = placeOf(name);
+    if (attributes(file, place).size() > kind.limit()) {
+      throw tooLarge(place, kind);
+    }
+    return file;
+  }
+
+  private Path ordinary(String name) throws UnreadableException {
     Place place = placeOf(name);
     Path file = resolve(name);
     BasicFileAttributes attributes = attributes(file, place);
@@ -134,9 +159,6 @@ public final class StudyFolder {
           "this is not an ordinary file but a pipe or a device",
           "copy its content into a file of the study folder");
     }
-    if (attributes.size() > kind.limit()) {
-      throw tooLarge(place, kind);
-    }
     return file;
   }
 
@@ -144,8 +166,7 @@ public final class StudyFolder {
     try {
       return Files.readAttributes(file, BasicFileAttributes.class);
     } catch (IOException | SecurityException e) {
-      throw new UnreadableException(
-          place, "this file may not be read", "check its permissions, or that no program holds it");
+      throw mayNotBeRead(place);
     }
   }
 
@@ -191,6 +212,11 @@ public final class StudyFolder {
             .map(found -> "did you mean " + found + "? Capital letters count")
             .orElse("check how its name is spelt and that it was copied into the study folder");
     return new UnreadableException(placeOf(name), "there is no such file", remedy);
+  }
+
+  private static UnreadableException mayNotBeRead(Place place) {
+    return new UnreadableException(
+        place, "this file may not be read", "check its permissions, or that no program holds it");
   }
 
   static UnreadableException tooLarge(Place place, FileKind kind) {

@@ -61,11 +61,21 @@ public final class ChartBook {
   }
 
   /** A picture that can be drawn: what it is of, and how its sheet is made. */
-  private record Plan(Picture.Kind kind, String subject, String name, Maker maker) {}
+  private record Plan(Picture.Kind kind, String subject, String name, Maker maker) {
+
+    /** Those for which it can be laid out, the widest first. */
+    List<Format> printFormats() {
+      return switch (kind) {
+        case RUN -> List.of();
+        case RING_MAPS -> List.of(Format.PAGE);
+        default -> List.of(Format.PAGE, Format.COLUMN);
+      };
+    }
+  }
 
   /** Makes a sheet with its caption. */
   private interface Maker {
-    Drawn make();
+    Drawn make(Format format);
   }
 
   private record Drawn(Sheet sheet, Caption caption) {}
@@ -97,7 +107,7 @@ public final class ChartBook {
 
   private Picture picture(int index, Painter painter) {
     Plan plan = plans.get(index);
-    Drawn drawn = plan.maker().make();
+    Drawn drawn = plan.maker().make(Format.SCREEN);
     return new Picture(
         plan.kind(),
         plan.subject(),
@@ -107,6 +117,43 @@ public final class ChartBook {
         drawn.sheet().height(),
         drawn.caption().alternative(),
         drawn.caption().text());
+  }
+
+  /** Takes finished prints one by one. */
+  @FunctionalInterface
+  public interface PrintTaker {
+
+    /** Takes the next print. */
+    void take(Print print) throws IOException;
+  }
+
+  /**
+   * Draws the charts of the study for print, each at every width for which it can be laid out; not
+   * those of single runs. Otherwise as {@link #draw}.
+   *
+   * @throws IOException if {@code taker} throws it
+   */
+  public void print(Press press, int threads, PrintTaker taker) throws IOException {
+    List<Supplier<Print>> tasks = new ArrayList<>();
+    for (int i = 0; i < plans.size(); i++) {
+      Plan plan = plans.get(i);
+      String name = names.get(i);
+      plan.printFormats().forEach(format -> tasks.add(() -> print(plan, name, format, press)));
+    }
+    InOrder.run(tasks, threads, taker::take);
+  }
+
+  private static Print print(Plan plan, String name, Format format, Press press) {
+    Drawn drawn = plan.maker().make(format);
+    return new Print(
+        plan.kind(),
+        plan.subject(),
+        name,
+        format,
+        drawn.caption(),
+        press.png(drawn.sheet(), format, Tint.COLOUR),
+        press.png(drawn.sheet(), format, Tint.GREY),
+        press.pdf(drawn.sheet(), format, drawn.caption().title()));
   }
 
   private List<Plan> plans() {
@@ -126,11 +173,11 @@ public final class ChartBook {
         Picture.Kind.HOLE_EFFECT,
         effect.response().label(),
         name,
-        () -> {
+        format -> {
           double confidence = EffectWords.confidence(results, effect);
           Caption caption = Captions.in(display, confidence).holeEffect(effect);
           return new Drawn(
-              new HoleEffectChart(effect, styles, display, confidence).sheet(caption), caption);
+              new HoleEffectChart(effect, styles, display, confidence, format).sheet(caption), caption);
         });
   }
 
@@ -153,12 +200,13 @@ public final class ChartBook {
               Picture.Kind.BUILDS,
               measure.label(),
               "builds " + measure.label(),
-              () -> buildsSheet(measure, some, burns)));
+              format -> buildsSheet(measure, some, burns, format)));
     }
     return plans;
   }
 
-  private Drawn buildsSheet(Measure measure, List<BuildResult> some, Map<Key, double[]> burns) {
+  private Drawn buildsSheet(
+      Measure measure, List<BuildResult> some, Map<Key, double[]> burns, Format format) {
     int runs = some.stream().mapToInt(build -> burns.get(build.build().key()).length).sum();
     Caption caption = captions.builds(measure, some, runs);
     BuildsChart chart =
@@ -170,7 +218,8 @@ public final class ChartBook {
             styles,
             captions,
             display,
-            results.confidence());
+            results.confidence(),
+            format);
     return new Drawn(chart.sheet(caption), caption);
   }
 
@@ -193,13 +242,13 @@ public final class ChartBook {
     for (int from = 0; from < maps.size(); from += MAPS_A_SHEET) {
       List<RingResult> some = maps.subList(from, Math.min(maps.size(), from + MAPS_A_SHEET));
       String ring = maps.get(0).ring();
-      plans.add(new Plan(Picture.Kind.RING_MAPS, ring, "ring " + ring, () -> ringSheet(some)));
+      plans.add(new Plan(Picture.Kind.RING_MAPS, ring, "ring " + ring, format -> ringSheet(some, format)));
     }
     return plans;
   }
 
-  private Drawn ringSheet(List<RingResult> some) {
-    RingMaps chart = new RingMaps(some, results.study(), styles, captions, display);
+  private Drawn ringSheet(List<RingResult> some, Format format) {
+    RingMaps chart = new RingMaps(some, results.study(), styles, captions, display, format);
     Caption caption = captions.ringMaps(some, chart.times());
     return new Drawn(chart.sheet(caption), caption);
   }
@@ -210,7 +259,7 @@ public final class ChartBook {
         Picture.Kind.RUN,
         name,
         "run " + name,
-        () -> {
+        format -> {
           Caption caption = captions.run(run);
           return new Drawn(new RunChart(run, display).sheet(caption), caption);
         });

@@ -27,7 +27,8 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "The folder is replaced whole: it may hold nothing but an earlier report.",
-      "Example: fairboil report my-study --out my-report"
+      "Example: fairboil report my-study --out my-report",
+      "For writers: fairboil report my-study --out my-report --quote"
     })
 final class ReportCommand implements Callable<Integer> {
 
@@ -41,6 +42,13 @@ final class ReportCommand implements Callable<Integer> {
       description = "Folder to write the report to.")
   private Path out;
 
+  @Option(
+      names = "--quote",
+      description =
+          "Adds DIR/quote for writers: charts for print with captions, claims, answers for a"
+              + " critic, a citation and the data.")
+  private boolean quote;
+
   @Override
   public Integer call() throws StudyException, ChartException, IOException {
     ReportWriter writer = ReportWriter.warmingUp();
@@ -49,6 +57,9 @@ final class ReportCommand implements Callable<Integer> {
     try (OutputFolder folder = OutputFolder.open(out, List.of(study.folder()))) {
       results = StudyAnalysis.of(opened.study(), opened.logs());
       writer.write(results, folder);
+      if (quote) {
+        writer.writeQuote(results, folder, opened.inputs());
+      }
       folder.commit();
     }
     return tell(results);

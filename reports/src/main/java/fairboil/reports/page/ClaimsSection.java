@@ -25,12 +25,7 @@ final class ClaimsSection {
         claim.claim().row().value(ClaimsSheet.TEXT).orElse(""),
         CellView.badge(claim.verdict().label(), tone(claim.verdict())),
         words.wording(claim),
-        claim
-            .claim()
-            .row()
-            .value(ClaimsSheet.WRITTEN_ON)
-            .map(day -> "Written down on " + day + ".")
-            .orElse("When it was written down is not told."));
+        ClaimWords.written(claim));
   }
 
   private static Tone tone(Verdict verdict) {

@@ -12,6 +12,7 @@ import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Selection;
 import fairboil.ingest.sheet.Settings;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,6 +45,27 @@ public final class ClaimWords {
       sentences.add(basis(claim));
     }
     return String.join(" ", sentences);
+  }
+
+  /** When a claim was written down, in a sentence. */
+  public static String written(ClaimResult claim) {
+    return claim
+        .claim()
+        .row()
+        .value(ClaimsSheet.WRITTEN_ON)
+        .map(day -> "Written down on " + day + ".")
+        .orElse("When it was written down is not told.");
+  }
+
+  /** Where a day lies beside those of the burns. */
+  public static String beside(LocalDate written, LocalDate first, LocalDate last) {
+    if (written.isBefore(first)) {
+      return "before the first burn";
+    }
+    if (written.isAfter(last)) {
+      return "after the last burn";
+    }
+    return written.equals(first) ? "on the day of the first burn" : "after the first burn";
   }
 
   private static String verdict(ClaimResult claim) {
