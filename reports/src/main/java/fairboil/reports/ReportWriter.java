@@ -7,7 +7,6 @@ import fairboil.reports.chart.Rehearsal;
 import fairboil.reports.chart.xchart.XChartPainter;
 import fairboil.reports.output.OutputFolder;
 import fairboil.reports.quote.QuoteKit;
-import fairboil.reports.table.ResultTables;
 import java.io.IOException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -24,18 +23,12 @@ public final class ReportWriter {
   }
 
   /**
-   * A writer that gets ready in a thread of its own, while the study is being read: charts and
-   * tables take a third of a second to start.
+   * A writer that gets ready in a thread of its own, while the study is being read: charts take a
+   * third of a second to start.
    */
   public static ReportWriter warmingUp() {
     FutureTask<XChartPainter> painter = new FutureTask<>(ReportWriter::rehearsedPainter);
-    Thread thread =
-        new Thread(
-            () -> {
-              painter.run();
-              ResultTables.warmUp();
-            },
-            "warm-up");
+    Thread thread = new Thread(painter, "warm-up");
     thread.setDaemon(true);
     thread.start();
     return new ReportWriter(painter, Runtime.getRuntime().availableProcessors());

@@ -50,6 +50,10 @@ class JarIT {
                         "net/jqwik/",
                         "com/tngtech/archunit/",
                         "org/openjdk/jmh/",
+                        "org/openqa/selenium/",
+                        "nu/validator/",
+                        "com/fasterxml/jackson/",
+                        "fairboil/browser/",
                         "fairboil/architecture/",
                         "fairboil/distribution/")
                     .anyMatch(name::contains));

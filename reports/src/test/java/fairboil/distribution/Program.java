@@ -9,18 +9,18 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 /** A finished child process: its exit code and what it printed, output and errors together. */
-record Program(int exitCode, String printed) {
+public record Program(int exitCode, String printed) {
 
-  static final Path JAR = Path.of(System.getProperty("fairboil.jar"));
+  public static final Path JAR = Path.of(System.getProperty("fairboil.jar"));
   static final Path LAUNCHER = Path.of(System.getProperty("fairboil.launcher"));
-  static final Path JAVA_HOME = Path.of(System.getProperty("java.home"));
+  public static final Path JAVA_HOME = Path.of(System.getProperty("java.home"));
 
   /**
    * Starts a command in a folder, waits for it and gives what came of it.
    *
    * @param environment the whole environment of the child; nothing is inherited
    */
-  static Program run(Path folder, Map<String, String> environment, List<String> command) {
+  public static Program run(Path folder, Map<String, String> environment, List<String> command) {
     ProcessBuilder builder =
         new ProcessBuilder(command).directory(folder.toFile()).redirectErrorStream(true);
     builder.environment().clear();

@@ -1,5 +1,6 @@
 package fairboil.reports.chart;
 
+import fairboil.analysis.InOrder;
 import fairboil.analysis.Results;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
@@ -17,7 +18,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * All pictures of a report: of the study first (hole effects, builds side by side, ring maps), then
@@ -97,12 +98,8 @@ public final class ChartBook {
    * @throws IOException if {@code taker} throws it
    */
   public void draw(Painter painter, int threads, Taker taker) throws IOException {
-    List<Supplier<Picture>> tasks = new ArrayList<>();
-    for (int i = 0; i < plans.size(); i++) {
-      int index = i;
-      tasks.add(() -> picture(index, painter));
-    }
-    InOrder.run(tasks, threads, taker::take);
+    List<Integer> indices = IntStream.range(0, plans.size()).boxed().toList();
+    InOrder.each(indices, threads, index -> picture(index, painter), taker::take);
   }
 
   private Picture picture(int index, Painter painter) {
@@ -134,26 +131,30 @@ public final class ChartBook {
    * @throws IOException if {@code taker} throws it
    */
   public void print(Press press, int threads, PrintTaker taker) throws IOException {
-    List<Supplier<Print>> tasks = new ArrayList<>();
+    List<Impression> impressions = new ArrayList<>();
     for (int i = 0; i < plans.size(); i++) {
       Plan plan = plans.get(i);
       String name = names.get(i);
-      plan.printFormats().forEach(format -> tasks.add(() -> print(plan, name, format, press)));
+      plan.printFormats().forEach(format -> impressions.add(new Impression(plan, name, format)));
     }
-    InOrder.run(tasks, threads, taker::take);
+    InOrder.each(impressions, threads, each -> each.drawn(press), taker::take);
   }
 
-  private static Print print(Plan plan, String name, Format format, Press press) {
-    Drawn drawn = plan.maker().make(format);
-    return new Print(
-        plan.kind(),
-        plan.subject(),
-        name,
-        format,
-        drawn.caption(),
-        press.png(drawn.sheet(), format, Tint.COLOUR),
-        press.png(drawn.sheet(), format, Tint.GREY),
-        press.pdf(drawn.sheet(), format, drawn.caption().title()));
+  /** A chart to be printed at one width. */
+  private record Impression(Plan plan, String name, Format format) {
+
+    Print drawn(Press press) {
+      Drawn drawn = plan.maker().make(format);
+      return new Print(
+          plan.kind(),
+          plan.subject(),
+          name,
+          format,
+          drawn.caption(),
+          press.png(drawn.sheet(), format, Tint.COLOUR),
+          press.png(drawn.sheet(), format, Tint.GREY),
+          press.pdf(drawn.sheet(), format, drawn.caption().title()));
+    }
   }
 
   private List<Plan> plans() {

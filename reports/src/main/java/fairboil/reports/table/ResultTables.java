@@ -5,7 +5,6 @@ import fairboil.analysis.claim.ClaimResult;
 import fairboil.reports.table.ClaimTable.ClaimRow;
 import fairboil.reports.words.ClaimWords;
 import java.util.List;
-import tech.tablesaw.api.Table;
 
 /** All result tables of a report. */
 public final class ResultTables {
@@ -25,14 +24,6 @@ public final class ResultTables {
         RepeatabilityTable.SCHEMA.of(results.repeatability()),
         ClaimTable.SCHEMA.of(claims(results)),
         FindingTable.SCHEMA.of(results.findings()));
-  }
-
-  /**
-   * Starts Tablesaw, which looks through the class path the first time that a table is made: call
-   * it in a thread of its own while something else is read.
-   */
-  public static void warmUp() {
-    Table.create("warm-up");
   }
 
   private static List<ClaimRow> claims(Results results) {

@@ -1,7 +1,7 @@
 package fairboil.reports.table;
 
+import java.util.ArrayList;
 import java.util.List;
-import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
 
 /**
@@ -22,7 +22,8 @@ public record TableSchema<R>(String file, String oneRowIs, List<TableColumn<R>> 
 
   /** The table of the given rows, in their order. */
   ResultTable of(Iterable<R> rows) {
-    Column<?>[] filled = columns.stream().map(column -> column.of(rows)).toArray(Column<?>[]::new);
-    return new ResultTable(this, Table.create(file, filled));
+    List<Column<?>> filled = new ArrayList<>();
+    columns.forEach(column -> filled.add(column.of(rows)));
+    return new ResultTable(this, filled);
   }
 }

@@ -43,7 +43,7 @@ public final class XChartPainter implements Painter, Press {
   @Override
   public byte[] png(Sheet sheet) {
     return new PngEncoder()
-        .withBufferedImage(image(sheet))
+        .withBufferedImage(Palette.reduced(image(sheet)))
         .withCompressionLevel(COMPRESSION)
         .withMultiThreadedCompressionEnabled(false)
         .toBytes();
