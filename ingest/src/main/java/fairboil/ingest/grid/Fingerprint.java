@@ -20,8 +20,7 @@ public final class Fingerprint {
    */
   public static String list(Collection<SourceFile> files) {
     return files.stream()
-        .collect(
-            Collectors.toMap(SourceFile::path, SourceFile::sha256, (one, same) -> one))
+        .collect(Collectors.toMap(SourceFile::path, SourceFile::sha256, (one, same) -> one))
         .entrySet()
         .stream()
         .sorted(Map.Entry.comparingByKey())

@@ -32,11 +32,7 @@ final class HoleEffectChart {
   private final Format format;
 
   HoleEffectChart(
-      HoleEffect effect,
-      DesignStyles styles,
-      Display display,
-      double confidence,
-      Format format) {
+      HoleEffect effect, DesignStyles styles, Display display, double confidence, Format format) {
     this.effect = effect;
     this.styles = styles;
     this.across = new Shown(display, Dimension.LENGTH);
@@ -54,10 +50,7 @@ final class HoleEffectChart {
     Panel panel =
         new Panel(
             new Box(
-                14 - EDGE,
-                top - EDGE,
-                format.width() - 28 + 2 * EDGE,
-                height - top - 8 + 2 * EDGE),
+                14 - EDGE, top - EDGE, format.width() - 28 + 2 * EDGE, height - top - 8 + 2 * EDGE),
             y.title(),
             "",
             x,

@@ -32,6 +32,7 @@ final class BuildsSection {
         figures,
         table(from),
         ComparisonViews.sentences(from),
+        StudyCharts.all(from, Picture.Kind.FOREST),
         ComparisonViews.differences(from),
         ComparisonViews.pairs(from),
         ComparisonViews.scatter(from));

@@ -1,9 +1,11 @@
 package fairboil.reports.page;
 
 import fairboil.analysis.run.RunResult;
+import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FairnessView;
+import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.TableView;
 import fairboil.reports.words.FairnessTable;
 import fairboil.reports.words.RunWords;
@@ -24,7 +26,9 @@ final class FairnessSection {
   static FairnessView of(Materials from) {
     List<TableView> tables = new ArrayList<>();
     FairnessTable.of(from.results()).forEach(table -> tables.add(view(table, tables.size() + 1)));
-    return new FairnessView(tables, FairnessTable.remarks(from.results()), leftOut(from));
+    List<FigureView> normalising = StudyCharts.all(from, Picture.Kind.NORMALISING);
+    return new FairnessView(
+        tables, FairnessTable.remarks(from.results()), leftOut(from), normalising);
   }
 
   private static TableView view(FairnessTable table, int number) {

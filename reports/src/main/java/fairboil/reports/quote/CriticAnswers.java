@@ -61,7 +61,10 @@ final class CriticAnswers {
               reason ->
                   rows.add(
                       List.of(
-                          name(run), run.build().key().name(), RunWords.counts(run.inclusion()), reason)));
+                          name(run),
+                          run.build().key().name(),
+                          RunWords.counts(run.inclusion()),
+                          reason)));
     }
     if (rows.isEmpty()) {
       text.paragraph("No run was left out.");
@@ -171,7 +174,11 @@ final class CriticAnswers {
     CheckWords checks = CheckWords.of(results);
     for (HoleEffect effect : results.holeEffects()) {
       text.heading(
-          "Does hole position matter for " + effect.response().label() + ", ring " + effect.ring() + "?");
+          "Does hole position matter for "
+              + effect.response().label()
+              + ", ring "
+              + effect.ring()
+              + "?");
       text.paragraph(effects.sentence(effect));
       effects.naive(effect).ifPresent(text::paragraph);
       text.list(

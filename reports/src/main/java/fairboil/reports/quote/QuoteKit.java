@@ -33,8 +33,7 @@ public final class QuoteKit {
     this.results = results;
     this.folder = folder;
     this.version = version;
-    this.citation =
-        QuoteWords.of(results).citation(version, Fingerprint.of(results.sources()));
+    this.citation = QuoteWords.of(results).citation(version, Fingerprint.of(results.sources()));
     this.captions = new CaptionText(results, citation);
   }
 

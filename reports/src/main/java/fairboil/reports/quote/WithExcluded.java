@@ -53,8 +53,7 @@ final class WithExcluded {
       String reported = mean(without, measure);
       String asIfIncluded = mean(with, measure);
       if (!reported.equals(asIfIncluded)) {
-        rows.add(
-            List.of(without.build().key().name(), measure.label(), reported, asIfIncluded));
+        rows.add(List.of(without.build().key().name(), measure.label(), reported, asIfIncluded));
       }
     }
   }

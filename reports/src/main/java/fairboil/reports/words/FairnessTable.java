@@ -53,8 +53,7 @@ public record FairnessTable(
   public static List<FairnessTable> of(Results results) {
     FairnessWords words = FairnessWords.of(results);
     List<FairnessTable> tables = new ArrayList<>();
-    levels(results.fairness())
-        .forEach((level, groups) -> tables.add(table(level, groups, words)));
+    levels(results.fairness()).forEach((level, groups) -> tables.add(table(level, groups, words)));
     return List.copyOf(tables);
   }
 

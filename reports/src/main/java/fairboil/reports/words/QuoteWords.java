@@ -77,9 +77,7 @@ public final class QuoteWords {
 
   private String method() {
     Optional<NormaliseBy> used =
-        results.runs().stream()
-            .flatMap(run -> run.energy().normalisedBy().stream())
-            .findFirst();
+        results.runs().stream().flatMap(run -> run.energy().normalisedBy().stream()).findFirst();
     return used.orElse(NormaliseBy.ENERGY_SCALING) == NormaliseBy.HEAT_BALANCE
         ? "heat balance"
         : "energy scaling, which restates water and boiling point but not the temperature of the"

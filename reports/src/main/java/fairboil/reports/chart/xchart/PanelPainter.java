@@ -64,7 +64,9 @@ final class PanelPainter {
         && panel.x().title().isEmpty();
   }
 
-  /** A panel without figures and grid needs no chart about it, which would take most of the time. */
+  /**
+   * A panel without figures and grid needs no chart about it, which would take most of the time.
+   */
   private Frame paintBare(Graphics2D g, Panel panel) {
     int edge = panel.edge();
     Frame frame =

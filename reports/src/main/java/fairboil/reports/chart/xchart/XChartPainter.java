@@ -96,7 +96,9 @@ public final class XChartPainter implements Painter, Press {
     return image;
   }
 
-  /** A picture of greys as one of one channel. Copied as it is: Java would change how light it is. */
+  /**
+   * A picture of greys as one of one channel. Copied as it is: Java would change how light it is.
+   */
   private static BufferedImage oneChannel(BufferedImage greys) {
     int width = greys.getWidth();
     int height = greys.getHeight();

@@ -1,6 +1,6 @@
 /**
- * How charts are drawn: the only package that knows the charting library, AWT, the PNG encoder
- * and, for charts in print, PDFBox.
+ * How charts are drawn: the only package that knows the charting library, AWT, the PNG encoder and,
+ * for charts in print, PDFBox.
  *
  * <p>{@link fairboil.reports.chart.xchart.XChartPainter} is the entry point. A panel's axes, grid,
  * bands, lines and points are drawn by XChart ({@code PanelChart}); headings, keys and labels,

@@ -8,5 +8,10 @@ import java.util.List;
  * @param conditions the conditions of each thing compared, one table a kind of thing
  * @param remarks what cannot be told apart, sentences
  * @param leftOut the runs left out, and why; without rows if there are none
+ * @param normalising what normalising did; empty where that cannot be seen
  */
-public record FairnessView(List<TableView> conditions, List<String> remarks, TableView leftOut) {}
+public record FairnessView(
+    List<TableView> conditions,
+    List<String> remarks,
+    TableView leftOut,
+    List<FigureView> normalising) {}
