@@ -8,6 +8,7 @@ import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.layout.RingResult;
+import fairboil.analysis.precision.Precision;
 import fairboil.analysis.precision.Repeatability;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
@@ -35,6 +36,7 @@ import java.util.stream.Stream;
  * @param repeatability scatter between runs and between builds
  * @param claims one result a claim, in the order of the study
  * @param findings all findings: of sheets, logs, runs and the study, sorted
+ * @param precision who repeated the burns, and what each found
  */
 public record Results(
     Study study,
@@ -50,7 +52,8 @@ public record Results(
     Fairness fairness,
     List<Repeatability> repeatability,
     List<ClaimResult> claims,
-    List<Finding> findings) {
+    List<Finding> findings,
+    Precision precision) {
 
   /** Copies the lists. */
   public Results {
@@ -64,6 +67,40 @@ public record Results(
     repeatability = List.copyOf(repeatability);
     claims = List.copyOf(claims);
     findings = List.copyOf(findings);
+  }
+
+  /** Results of a study that nobody repeated. */
+  public Results(
+      Study study,
+      References references,
+      double confidence,
+      List<RunResult> runs,
+      List<BuildResult> builds,
+      List<RingResult> rings,
+      List<HoleEffect> holeEffects,
+      List<EffectChecks> effectChecks,
+      List<Comparison> comparisons,
+      List<RankComparison> rankComparisons,
+      Fairness fairness,
+      List<Repeatability> repeatability,
+      List<ClaimResult> claims,
+      List<Finding> findings) {
+    this(
+        study,
+        references,
+        confidence,
+        runs,
+        builds,
+        rings,
+        holeEffects,
+        effectChecks,
+        comparisons,
+        rankComparisons,
+        fairness,
+        repeatability,
+        claims,
+        findings,
+        Precision.NONE);
   }
 
   /** Results of a study in which nothing is compared: without checks, comparisons and scatter. */
@@ -91,7 +128,8 @@ public record Results(
         Fairness.NONE,
         List.of(),
         claims,
-        findings);
+        findings,
+        Precision.NONE);
   }
 
   /** Every file that was read, once: sheets first, then logs in the order of the runs. */

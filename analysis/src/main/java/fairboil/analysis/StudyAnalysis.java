@@ -11,6 +11,7 @@ import fairboil.analysis.precision.Repeatabilities;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunAnalysis;
 import fairboil.analysis.run.RunResult;
+import fairboil.analysis.run.SameLogs;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.log.LogOpener;
@@ -78,7 +79,9 @@ public final class StudyAnalysis {
         HoleEffects.of(study, runs, layout, references.ambient(), confidence);
     Claims.Outcome claims = Claims.of(study, runs, effects.effects(), confidence);
     Comparisons.Outcome comparisons = Comparisons.of(study, runs, confidence);
+    Repeatabilities.Outcome scatter = Repeatabilities.of(runs, confidence);
     runs.forEach(run -> findings.addAll(run.findings()));
+    findings.addAll(SameLogs.of(runs));
     findings.addAll(layout.findings());
     findings.addAll(effects.findings());
     findings.addAll(comparisons.findings());
@@ -95,9 +98,10 @@ public final class StudyAnalysis {
         comparisons.differences(),
         comparisons.ranks(),
         FairnessFinder.of(study, runs),
-        Repeatabilities.of(runs, confidence),
+        scatter.scatter(),
         claims.results(),
-        findings.stream().distinct().sorted().toList());
+        findings.stream().distinct().sorted().toList(),
+        scatter.precision());
   }
 
   private double confidence() {

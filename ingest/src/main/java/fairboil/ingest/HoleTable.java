@@ -38,7 +38,7 @@ final class HoleTable {
     if (rings.isEmpty() && !rows.isEmpty()) {
       table.findings.add(
           Finding.error(
-              Place.of(HolesSheet.SCHEMA.file()),
+              Place.of(rows.get(0).place().file()),
               "no ring is described, so the holes cannot be compared with what was intended",
               "describe the rings in rings.csv"));
     }

@@ -38,6 +38,7 @@ public final class Study {
   private final List<Row> protocol;
   private final List<SourceFile> sources;
   private final List<Finding> findings;
+  private final Map<String, Row> ownSettings;
   private final Map<Key, Build> buildByKey;
   private final Map<Key, Pot> potByKey;
   private final Map<Key, List<Mark>> marksByRun = new HashMap<>();
@@ -59,6 +60,32 @@ public final class Study {
       List<Row> protocol,
       List<SourceFile> sources,
       List<Finding> findings) {
+    this(
+        name, settings, Map.of(), builds, rings, holes, pots, runs, marks, sensors, claims,
+        protocol, sources, findings);
+  }
+
+  /**
+   * Several studies as one.
+   *
+   * @param ownSettings for each study, as keys name it, the settings that hold for it
+   */
+  Study(
+      String name,
+      Row settings,
+      Map<String, Row> ownSettings,
+      List<Build> builds,
+      List<Ring> rings,
+      List<Hole> holes,
+      List<Pot> pots,
+      List<Run> runs,
+      List<Mark> marks,
+      List<Sensor> sensors,
+      List<Claim> claims,
+      List<Row> protocol,
+      List<SourceFile> sources,
+      List<Finding> findings) {
+    this.ownSettings = Map.copyOf(ownSettings);
     this.name = name;
     this.settings = settings;
     this.builds = List.copyOf(builds);
@@ -94,6 +121,19 @@ public final class Study {
   /** The settings, one cell each, of {@link fairboil.ingest.sheet.Settings}. */
   public Row settings() {
     return settings;
+  }
+
+  /**
+   * The settings that hold for a run or a build: where several studies were read as one, with what
+   * its own folder tells of its place and instruments.
+   */
+  public Row settingsOf(Key key) {
+    return ownSettings.getOrDefault(key.study(), settings);
+  }
+
+  /** The folders that were read as one, in order; empty if this is a single study. */
+  public List<String> folders() {
+    return ownSettings.keySet().stream().sorted().toList();
   }
 
   /**

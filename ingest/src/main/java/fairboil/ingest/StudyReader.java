@@ -14,7 +14,6 @@ import fairboil.ingest.sheet.Claim;
 import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.Key;
-import fairboil.ingest.sheet.Nearest;
 import fairboil.ingest.sheet.PotsSheet;
 import fairboil.ingest.sheet.ProtocolSheet;
 import fairboil.ingest.sheet.RingsSheet;
@@ -36,6 +35,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Opens a study folder: reads its sheets and joins them by name. What is wrong with a sheet, row or
@@ -62,10 +62,10 @@ public final class StudyReader {
   private final SheetFiles files;
   private final List<Finding> findings = new ArrayList<>();
 
-  private StudyReader(StudyFolder folder) {
+  private StudyReader(StudyFolder folder, String name, SheetFiles files) {
     this.folder = folder;
-    this.study = folder.name();
-    this.files = new SheetFiles(folder);
+    this.study = name;
+    this.files = files;
   }
 
   /**
@@ -76,18 +76,31 @@ public final class StudyReader {
    *     read
    */
   public static OpenedStudy open(Path folder) throws StudyException {
+    return open(folder, Optional.empty());
+  }
+
+  /** Opens a study under a name that is not that of its folder. */
+  static OpenedStudy open(Path folder, String name) throws StudyException {
+    return open(folder, Optional.of(name));
+  }
+
+  private static OpenedStudy open(Path folder, Optional<String> name) throws StudyException {
     try {
-      StudyReader reader = new StudyReader(StudyFolder.at(folder));
-      Study study = reader.read();
-      LogOpener logs = new LogReader(reader.folder, study.name(), study.sensors());
-      return new OpenedStudy(study, logs, reader.folder::reopen);
+      StudyFolder inside = StudyFolder.at(folder);
+      String study = name.orElseGet(inside::name);
+      try (SheetFiles files = new SheetFiles(inside)) {
+        Study sheets = new StudyReader(inside, study, files).read();
+        LogOpener logs = new LogReader(inside, sheets.name(), sheets.sensors());
+        return new OpenedStudy(sheets, logs, inside::reopen);
+      }
     } catch (UnreadableException e) {
       throw new StudyException(e.getMessage(), e);
     }
   }
 
   private Study read() throws StudyException, UnreadableException {
-    List<Row> runRows = rows(runsGrid());
+    SheetRows runsSheet = runsSheet();
+    List<Row> runRows = rows(runsSheet);
     Row settings = settings();
     RunTable runs = RunTable.of(study, runRows);
     BuildTable builds = BuildTable.of(study, rows(BuildsSheet.SCHEMA));
@@ -106,10 +119,10 @@ public final class StudyReader {
     references.sensors(sensors);
     note(runs.findings(), builds.findings(), rings.findings(), holes.findings());
     note(pots.findings(), marks.findings(), references.findings(), files.findings());
-    if (runs.runs().isEmpty() && findings.stream().noneMatch(StudyReader::isErrorOfRuns)) {
+    if (runs.runs().isEmpty() && findings.stream().noneMatch(isErrorOf(runsSheet.place()))) {
       findings.add(
           Finding.error(
-              Place.of(RunsSheet.SCHEMA.file()),
+              runsSheet.place(),
               "it holds no run",
               "fill in one row for each burn, with at least the names of run and build"));
     }
@@ -137,32 +150,14 @@ public final class StudyReader {
     }
   }
 
-  private static boolean isErrorOfRuns(Finding finding) {
-    return finding.severity() == Severity.ERROR
-        && finding.place().file().equals(RunsSheet.SCHEMA.file());
+  private static Predicate<Finding> isErrorOf(Place sheet) {
+    return finding ->
+        finding.severity() == Severity.ERROR && finding.place().file().equals(sheet.file());
   }
 
-  private SheetRows runsGrid() throws StudyException, UnreadableException {
-    Grid grid = files.read(RunsSheet.SCHEMA).orElseThrow(this::noRuns);
+  private SheetRows runsSheet() throws StudyException, UnreadableException {
+    Grid grid = files.read(RunsSheet.SCHEMA).orElseThrow(() -> NoRuns.in(folder, files));
     return SheetReader.read(RunsSheet.SCHEMA, grid);
-  }
-
-  private StudyException noRuns() {
-    List<String> names = files.names();
-    String holds =
-        names.isEmpty()
-            ? "it holds no files"
-            : "it holds "
-                + String.join(", ", names.subList(0, Math.min(20, names.size())))
-                + (names.size() > 20 ? " and others" : "");
-    String remedy =
-        names.stream().anyMatch(name -> name.toLowerCase(java.util.Locale.ROOT).endsWith(".xlsx"))
-            ? "save the sheet of runs in the workbook as runs.csv"
-            : Nearest.to("runs.csv", names)
-                .map(likely -> "rename " + likely + " to runs.csv if that is the sheet of runs")
-                .orElse("make one with the columns run and build, or give the right folder");
-    return new StudyException(
-        "There is no runs.csv in " + folder.name() + " (" + holds + "): " + remedy + ".");
   }
 
   private Row settings() {

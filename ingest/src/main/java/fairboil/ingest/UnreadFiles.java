@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Tells of files in a study that look as if they were meant to be read but were not. */
 final class UnreadFiles {
@@ -29,16 +30,22 @@ final class UnreadFiles {
    */
   static List<Finding> find(StudyFolder folder, List<String> sheets, List<Run> runs) {
     UnreadFiles files = new UnreadFiles();
-    runs.forEach(files::reads);
+    List<String> logs = folder.names("logs");
+    Set<String> there = logs.stream().map(UnreadFiles::lower).collect(Collectors.toSet());
+    runs.forEach(run -> files.reads(run, there));
     folder.names("").forEach(name -> files.inStudy(name, sheets));
-    files.inLogs(folder.names("logs"));
+    files.inLogs(logs);
     return files.findings;
   }
 
-  private void reads(Run run) {
+  private void reads(Run run, Set<String> logs) {
     String name =
-        run.row().value(RunsSheet.LOG).orElseGet(() -> "logs/" + run.key().name() + ".csv");
+        run.row().value(RunsSheet.LOG).orElseGet(() -> "logs/" + usual(run.key().name(), logs));
     read.add(lower(name.replace('\\', '/').replaceFirst("^(?:\\./)+", "")));
+  }
+
+  private static String usual(String run, Set<String> logs) {
+    return logs.contains(lower(run) + ".csv") ? run + ".csv" : run + ".xlsx";
   }
 
   private static String lower(String name) {
@@ -47,15 +54,31 @@ final class UnreadFiles {
 
   private void inStudy(String name, List<String> sheets) {
     String lower = lower(name);
-    if (sheets.contains(lower) || read.contains(lower) || lower.startsWith(".")) {
+    boolean isRead =
+        sheets.contains(lower) || lower.equals(WorkbookTabs.FILE) || read.contains(lower);
+    if (isRead || lower.startsWith(".")) {
       return;
     }
-    if (lower.matches(".*\\.(?:xlsx|xlsm|xls|ods|numbers)")) {
+    if (lower.startsWith("~$")) {
+      findings.add(
+          Finding.note(
+              Place.of(name),
+              "a spreadsheet program has the workbook open",
+              "save it there before it is read here"));
+    } else if (lower.matches(".*\\.(?:xlsx|xlsm)")) {
       findings.add(
           Finding.warning(
               Place.of(name),
-              "workbooks are not read, so this file was left out",
-              "save each of its sheets as CSV, named as runs.csv and so on"));
+              "of workbooks only " + WorkbookTabs.FILE + " is read, so this file was left out",
+              "name it " + WorkbookTabs.FILE + " if its tabs are the sheets of this study"));
+    } else if (lower.matches(".*\\.(?:xls|xlsb|ods|numbers)")) {
+      findings.add(
+          Finding.warning(
+              Place.of(name),
+              "workbooks of this kind are not read, so this file was left out",
+              "save it as an Excel workbook named "
+                  + WorkbookTabs.FILE
+                  + ", or each of its sheets as CSV, named as runs.csv and so on"));
     } else if (lower.matches(".*\\.(?:csv|tsv|txt)") && !lower.matches("(?:readme|guide).*")) {
       findings.add(stray(name, sheets));
     }

@@ -7,11 +7,14 @@ import fairboil.reports.chart.ChartBook;
 import fairboil.reports.chart.Painter;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.output.OutputFolder;
+import fairboil.reports.output.OutputFolder.Written;
 import fairboil.reports.page.Page;
 import fairboil.reports.page.PageModel;
 import fairboil.reports.page.RunNames;
+import fairboil.reports.table.DataPackage;
 import fairboil.reports.table.ResultTable;
 import fairboil.reports.table.ResultTables;
+import fairboil.reports.words.AnswerWords;
 import fairboil.reports.words.Display;
 import java.io.BufferedWriter;
 import java.io.IOException;
@@ -68,10 +71,18 @@ final class Report {
   }
 
   private Void writeTables() throws IOException {
+    List<DataPackage.Resource> resources = new ArrayList<>();
     for (ResultTable table : ResultTables.of(results)) {
-      add("tables/" + table.schema().file(), table::writeCsv);
+      Written written = add("tables/" + table.schema().file(), table::writeCsv);
+      resources.add(new DataPackage.Resource(table, written.bytes(), written.sha256()));
     }
+    add("tables/" + DataPackage.FILE, tables(resources)::write);
     return null;
+  }
+
+  private DataPackage tables(List<DataPackage.Resource> resources) {
+    return DataPackage.of(
+        AnswerWords.of(results).title(), "fairboil " + Program.version(), resources);
   }
 
   private static void await(FutureTask<Void> task) throws IOException {
@@ -108,8 +119,8 @@ final class Report {
     return Optional.ofNullable(ofRuns.get(run.run().key().name()));
   }
 
-  private void add(String name, Text text) throws IOException {
-    folder.add(
+  private Written add(String name, Text text) throws IOException {
+    return folder.add(
         name,
         out -> {
           Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));

@@ -30,6 +30,10 @@ final class LibrariesTest {
           "fairboil.reports.table..");
 
   @ArchTest
+  static final ArchRule fastexcel =
+      only("org.dhatim.fastexcel..", "fairboil.ingest.grid.workbook..");
+
+  @ArchTest
   static final ArchRule commonsText =
       only("org.apache.commons.text..", "fairboil.ingest.sheet..", "fairboil.analysis.claim..");
 
@@ -64,7 +68,13 @@ final class LibrariesTest {
   @ArchTest
   static final ArchRule fontBox = only("org.apache.fontbox..", "fairboil.reports.print..");
 
+  @ArchTest
+  static final ArchRule jackson = only("com.fasterxml.jackson..", "fairboil.reports.table..");
+
   @ArchTest static final ArchRule jte = only("gg.jte..", "fairboil.reports.page..");
+
+  @ArchTest
+  static final ArchRule progressBar = only("me.tongfei.progressbar..", "fairboil.reports.cli..");
 
   @ArchTest static final ArchRule picocli = only("picocli..", "fairboil.reports.cli..");
 
@@ -75,15 +85,21 @@ final class LibrariesTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
+              "com.fasterxml..",
               "com.google.common..",
               "com.ibm.icu..",
               "com.univocity..",
               "it.unimi.dsi..",
               "org.apache.commons.beanutils..",
               "org.apache.commons.collections..",
+              "org.apache.commons.codec..",
               "org.apache.commons.collections4..",
+              "org.apache.commons.compress..",
+              "org.apache.commons.io..",
               "org.apache.commons.lang3..",
               "org.apache.commons.math3..",
+              "org.jline..",
+              "org.codehaus.stax2..",
               "org.roaringbitmap..");
 
   /** Numbers in, numbers out; a thrown {@code IOException} of a log may pass through. */

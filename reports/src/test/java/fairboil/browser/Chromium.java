@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -31,6 +32,14 @@ record Chromium(Path browser, Path driver) {
           "--disable-sync",
           "--disable-extensions",
           "--window-size=1400,900");
+
+  /** Kept, because Java forgets the level of a logger that nobody holds. */
+  private static final Logger LOGGER = Logger.getLogger("org.openqa.selenium");
+
+  static {
+    // It would warn that it knows no newer commands of a browser of this age: we use none.
+    LOGGER.setLevel(Level.SEVERE);
+  }
 
   /** Those on the PATH, if both are. */
   static Optional<Chromium> installed() {

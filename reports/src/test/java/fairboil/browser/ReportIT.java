@@ -151,7 +151,9 @@ class ReportIT {
                     const later = window.before === at ||
                         window.before.compareDocumentPosition(at) & Node.DOCUMENT_POSITION_FOLLOWING;
                     window.before = at;
-                    return Boolean(later) && getComputedStyle(at).outlineStyle !== "none" &&
+                    const look = getComputedStyle(at);
+                    return Boolean(later) &&
+                        (look.outlineStyle !== "none" || look.stroke !== "none") &&
                         box.bottom > 0 && box.top < innerHeight;
                   })()
                   """))
@@ -176,6 +178,7 @@ class ReportIT {
     byte[] pdf = tab.printed(paper);
     Files.write(Reports.DEMO.resolveSibling("../demo-" + paper + ".pdf"), pdf);
     List<PrintedPage> pages = PrintedPage.of(pdf);
+    assertThat(pages).as("three runs on a page").hasSizeLessThan(40);
     assertThat(pages).allMatch(PrintedPage::isWhole);
     assertThat(pages.stream().mapToLong(page -> page.pictures().size()).sum())
         .as("a chart that is cut is there twice")
@@ -203,5 +206,71 @@ class ReportIT {
             tab.holds("Math.abs(document.querySelector('#runs').getBoundingClientRect().top) < 40"))
         .isTrue();
     assertThat(tab.all(RUNS + " tbody tr")).hasSize(47);
+    assertThat(tab.all("svg.tips[aria-hidden] circle > title")).hasSizeGreaterThan(100);
+  }
+
+  private static final String FIRST_CHART = "#answer figure.chart ";
+
+  @Test
+  void hoveringOverAPointTellsItsRun() {
+    tab.open(Reports.DEMO);
+    WebElement label = tab.find(FIRST_CHART + ".tip");
+    assertThat(label.isDisplayed()).isFalse();
+    tab.hover(tab.find(FIRST_CHART + "circle[aria-label^='Run L6-1:']"));
+    assertThat(label.getText()).startsWith("Run L6-1: ").contains("°C", "build L6", "mm RMS");
+    tab.press(Keys.ESCAPE);
+    assertThat(label.isDisplayed()).isFalse();
+  }
+
+  @Test
+  void theKeyboardGoesFromPointToPoint() {
+    tab.open(Reports.DEMO);
+    tab.run("arguments[0].focus()", tab.find(FIRST_CHART + "circle[tabindex='0']"));
+    String first = told();
+    tab.press(Keys.ARROW_RIGHT);
+    assertThat(told()).isNotEqualTo(first);
+    tab.press(Keys.ARROW_LEFT);
+    assertThat(told()).isEqualTo(first);
+    assertThat(tab.all(FIRST_CHART + "circle[tabindex='0']")).hasSize(1);
+    tab.press(Keys.TAB);
+    assertThat(tab.find(FIRST_CHART + ".tip").isDisplayed()).isFalse();
+  }
+
+  private String told() {
+    WebElement label = tab.find(FIRST_CHART + ".tip");
+    assertThat(label.isDisplayed()).isTrue();
+    assertThat(label.getText()).isEqualTo(tab.focused().getAttribute("aria-label"));
+    return label.getText();
+  }
+
+  /** Where a point is said to be there is the colour of a mark, not paper, line or letter. */
+  @Test
+  void pointsLieWhereTheyAreDrawn() {
+    tab.open(Reports.DEMO);
+    assertThat(
+            tab.list(
+                """
+                const figure = document.querySelector("#answer figure.chart");
+                const image = figure.querySelector("img");
+                const canvas = document.createElement("canvas");
+                canvas.width = image.naturalWidth;
+                canvas.height = image.naturalHeight;
+                const paper = canvas.getContext("2d");
+                paper.drawImage(image, 0, 0);
+                const sharpness = image.naturalWidth / Number(image.getAttribute("width"));
+                return [...figure.querySelectorAll("circle")].filter(point => {
+                  const [x, y] = [point.cx, point.cy].map(it => it.baseVal.value * sharpness);
+                  const pixels = paper.getImageData(x - 4, y - 4, 9, 9).data;
+                  for (let i = 0; i < pixels.length; i += 4) {
+                    const colours = pixels.slice(i, i + 3);
+                    if (Math.max(...colours) - Math.min(...colours) > 20) {
+                      return false;
+                    }
+                  }
+                  return true;
+                }).map(point => point.getAttribute("aria-label"));
+                """))
+        .isEmpty();
+    assertThat(tab.all(FIRST_CHART + "circle")).hasSizeGreaterThan(50);
   }
 }

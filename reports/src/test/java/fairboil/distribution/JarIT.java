@@ -52,7 +52,7 @@ class JarIT {
                         "org/openjdk/jmh/",
                         "org/openqa/selenium/",
                         "nu/validator/",
-                        "com/fasterxml/jackson/",
+                        "com/fasterxml/jackson/databind/",
                         "fairboil/browser/",
                         "fairboil/architecture/",
                         "fairboil/distribution/")

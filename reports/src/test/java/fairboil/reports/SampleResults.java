@@ -141,7 +141,7 @@ public final class SampleResults {
         compared.differences(),
         compared.ranks(),
         FairnessFinder.of(study, runs),
-        Repeatabilities.of(runs, CONFIDENCE),
+        Repeatabilities.of(runs, CONFIDENCE).scatter(),
         builds.isEmpty() ? List.of() : claims,
         builds.isEmpty() ? List.of() : findings);
   }

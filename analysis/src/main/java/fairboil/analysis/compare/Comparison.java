@@ -2,6 +2,7 @@ package fairboil.analysis.compare;
 
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.measure.Measure;
+import java.util.Optional;
 
 /**
  * The difference between two things in one measure.
@@ -22,6 +23,8 @@ import fairboil.analysis.measure.Measure;
  *     the two no different: the end, further from 0, of the interval of two one-sided tests
  * @param effectSize Hedges' g: the difference over the standard deviation of the units compared,
  *     with its correction for small samples; 0 where that deviation is 0
+ * @param effectInterval its interval, which holds 0 just where that of the difference does; of
+ *     designs, conditions and against a reference, where units scatter
  */
 public record Comparison(
     Measure measure,
@@ -37,7 +40,8 @@ public record Comparison(
     Method method,
     Verdict verdict,
     double margin,
-    double effectSize) {
+    double effectSize,
+    Optional<Interval> effectInterval) {
 
   /** The level at which those very stoves are compared. */
   public static final String BUILD = "build";
@@ -51,6 +55,8 @@ public record Comparison(
     TUKEY_KRAMER("Tukey-Kramer"),
     /** The same without pooling: a check that scatter is alike. */
     GAMES_HOWELL("Games-Howell"),
+    /** The others against the one that claims name to compare with, scatter pooled over all. */
+    DUNNETT("Dunnett"),
     /** Means of builds, their scatter pooled over all designs. */
     POOLED_BUILD_MEANS("build means, pooled"),
     /** Means of builds, not pooled. */
@@ -73,7 +79,7 @@ public record Comparison(
 
     /** Whether the answer stands on it; the others are checks beside it. */
     public boolean isHeadline() {
-      return this != GAMES_HOWELL && this != WELCH_BUILD_MEANS;
+      return this != GAMES_HOWELL && this != WELCH_BUILD_MEANS && this != DUNNETT;
     }
   }
 

@@ -10,6 +10,8 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.sheet.ClaimsSheet;
+import fairboil.ingest.sheet.Selection;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,6 +19,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Compares builds, designs, and what the setting {@code compare by} names. */
 public final class Comparisons {
@@ -41,6 +46,10 @@ public final class Comparisons {
   private final Study study;
   private final RunGroup runs;
   private final double confidence;
+
+  /** The builds and designs that a claim compares others with. */
+  private final Set<String> references;
+
   private final Map<Integer, StudentizedRange> ranges = new HashMap<>();
   private final List<Comparison> differences = new ArrayList<>();
   private final List<RankComparison> ranks = new ArrayList<>();
@@ -50,6 +59,15 @@ public final class Comparisons {
     this.study = study;
     this.runs = RunGroup.of(runs);
     this.confidence = confidence;
+    this.references =
+        study.claims().stream()
+            .flatMap(claim -> claim.row().value(ClaimsSheet.AGAINST).stream())
+            .flatMap(
+                against ->
+                    against instanceof Selection.Named named
+                        ? Stream.of(named.name())
+                        : Stream.empty())
+            .collect(Collectors.toUnmodifiableSet());
   }
 
   /**
@@ -123,7 +141,24 @@ public final class Comparisons {
       if (samples.size() <= MOST_CHECKED) {
         differences.addAll(pairs.unpooled(samples, Method.GAMES_HOWELL));
       }
+      differences.addAll(againstReferences(pairs, samples));
     }
+  }
+
+  /** With only two there is nothing to allow for beyond the pair itself. */
+  private List<Comparison> againstReferences(Pairs pairs, List<Sample> samples) {
+    return samples.size() < 3
+        ? List.of()
+        : samples.stream()
+            .filter(sample -> references.contains(sample.name()))
+            .flatMap(
+                reference ->
+                    pairs
+                        .against(
+                            reference,
+                            samples.stream().filter(it -> !it.equals(reference)).toList())
+                        .stream())
+            .toList();
   }
 
   private static void sample(String name, double[] units, List<Sample> samples) {
@@ -152,6 +187,9 @@ public final class Comparisons {
       Pairs pairs = new Pairs(measure, level, range(samples.size()), confidence);
       differences.addAll(pairs.pooled(samples, Method.POOLED_BUILD_MEANS));
       differences.addAll(pairs.unpooled(samples, Method.WELCH_BUILD_MEANS));
+      if (level.equals(Comparison.DESIGN)) {
+        differences.addAll(againstReferences(pairs, samples));
+      }
     }
   }
 

@@ -5,16 +5,20 @@ import fairboil.analysis.compare.Comparison.Verdict;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.measure.Measure;
+import fairboil.analysis.model.Dunnett;
+import fairboil.analysis.model.EffectSize;
 import fairboil.analysis.model.LinearFit;
 import fairboil.analysis.model.StudentizedRange;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.numbers.gamma.LogGamma;
+import java.util.Optional;
+import org.apache.commons.statistics.distribution.TDistribution;
 
 /**
  * All pairs of some things in one measure, their intervals holding together: by Tukey and Kramer
  * (Kramer, Biometrics 12, 1956) with scatter pooled, and by Games and Howell (Journal of
- * Educational Statistics 1, 1976) without.
+ * Educational Statistics 1, 1976) without; or all others against one of them, by Dunnett (Journal
+ * of the American Statistical Association 50, 1955).
  */
 final class Pairs {
 
@@ -39,6 +43,56 @@ final class Pairs {
     }
   }
 
+  /** How many standard errors hold for all differences together, and how often so many come. */
+  private interface Family {
+
+    double critical(double degreesOfFreedom);
+
+    /** The chance that any of the family is off by so many standard errors, and none truly. */
+    double pValue(double t, double degreesOfFreedom);
+  }
+
+  /** All pairs; a single one is Student's. */
+  private final class AllPairs implements Family {
+
+    @Override
+    public double critical(double degreesOfFreedom) {
+      return range.means() == 2
+          ? Measured.coverageFactor(confidence, degreesOfFreedom)
+          : range.inverseCumulativeProbability(confidence, degreesOfFreedom) / Math.sqrt(2);
+    }
+
+    @Override
+    public double pValue(double t, double degreesOfFreedom) {
+      return range.means() == 2
+          ? 0
+          : 1 - range.cumulativeProbability(Math.sqrt(2) * t, degreesOfFreedom);
+    }
+  }
+
+  /** All against one. */
+  private final class AgainstOne implements Family {
+
+    private final Dunnett distribution;
+    private final double critical;
+
+    AgainstOne(Sample reference, List<Sample> others, int degreesOfFreedom) {
+      double[] sizes = others.stream().mapToDouble(Sample::n).toArray();
+      this.distribution = new Dunnett(reference.n(), sizes, degreesOfFreedom);
+      this.critical = distribution.inverseCumulativeProbability(confidence);
+    }
+
+    @Override
+    public double critical(double degreesOfFreedom) {
+      return critical;
+    }
+
+    @Override
+    public double pValue(double t, double degreesOfFreedom) {
+      return 1 - distribution.cumulativeProbability(t);
+    }
+  }
+
   /** The pairs with scatter pooled over all; none if no thing has two units. */
   List<Comparison> pooled(List<Sample> samples, Method method) {
     double squares = samples.stream().mapToDouble(Sample::squares).sum();
@@ -48,28 +102,46 @@ final class Pairs {
       return pairs;
     }
     double variance = squares / degreesOfFreedom;
-    double critical = critical(degreesOfFreedom);
+    Family family = new AllPairs();
     for (int i = 0; i < samples.size(); i++) {
       for (int j = i + 1; j < samples.size(); j++) {
-        Sample a = samples.get(i);
-        Sample b = samples.get(j);
-        double standardError = Math.sqrt(variance * (1.0 / a.n() + 1.0 / b.n()));
-        Difference difference =
-            new Difference(a, b, standardError, degreesOfFreedom, Math.sqrt(variance));
-        pairs.add(comparison(difference, critical, method));
+        Difference difference = pooled(samples.get(i), samples.get(j), variance, degreesOfFreedom);
+        pairs.add(comparison(difference, family, method));
       }
     }
     return pairs;
   }
 
+  private static Difference pooled(Sample a, Sample b, double variance, int degreesOfFreedom) {
+    double standardError = Math.sqrt(variance * (1.0 / a.n() + 1.0 / b.n()));
+    return new Difference(a, b, standardError, degreesOfFreedom, Math.sqrt(variance));
+  }
+
+  /** The others against the reference, scatter pooled over all; none if no thing has two units. */
+  List<Comparison> against(Sample reference, List<Sample> others) {
+    List<Sample> all = new ArrayList<>(others);
+    all.add(reference);
+    double squares = all.stream().mapToDouble(Sample::squares).sum();
+    int degreesOfFreedom = all.stream().mapToInt(sample -> sample.n() - 1).sum();
+    if (degreesOfFreedom < 1 || others.isEmpty()) {
+      return List.of();
+    }
+    Family family = new AgainstOne(reference, others, degreesOfFreedom);
+    double variance = squares / degreesOfFreedom;
+    return others.stream()
+        .map(other -> pooled(other, reference, variance, degreesOfFreedom))
+        .map(difference -> comparison(difference, family, Method.DUNNETT))
+        .toList();
+  }
+
   /** The pairs that have two units on each side, each by its own scatter. */
   List<Comparison> unpooled(List<Sample> samples, Method method) {
     List<Comparison> pairs = new ArrayList<>();
+    Family family = new AllPairs();
     for (int i = 0; i < samples.size(); i++) {
       for (int j = i + 1; j < samples.size(); j++) {
         if (samples.get(i).n() > 1 && samples.get(j).n() > 1) {
-          Difference difference = welch(samples.get(i), samples.get(j));
-          pairs.add(comparison(difference, critical(difference.degreesOfFreedom), method));
+          pairs.add(comparison(welch(samples.get(i), samples.get(j)), family, method));
         }
       }
     }
@@ -88,23 +160,14 @@ final class Pairs {
         a, b, Math.sqrt(sum), degreesOfFreedom, Math.sqrt((a.variance() + b.variance()) / 2));
   }
 
-  /** The factor of the standard error that holds for all pairs; Student's t for a single one. */
-  private double critical(double degreesOfFreedom) {
-    return range.means() == 2
-        ? Measured.coverageFactor(confidence, degreesOfFreedom)
-        : range.inverseCumulativeProbability(confidence, degreesOfFreedom) / Math.sqrt(2);
-  }
-
-  private Comparison comparison(Difference difference, double critical, Method method) {
+  private Comparison comparison(Difference difference, Family family, Method method) {
     double value = difference.value();
     double standardError = difference.standardError;
     double degreesOfFreedom = difference.degreesOfFreedom;
     double alone = zeroIfNothing(LinearFit.pValue(value, standardError, degreesOfFreedom));
-    double studentised = Math.sqrt(2) * Math.abs(value) / standardError;
-    double together =
-        range.means() == 2 || Double.isNaN(studentised)
-            ? alone
-            : Math.max(alone, 1 - range.cumulativeProbability(studentised, degreesOfFreedom));
+    double t = Math.abs(value) / standardError;
+    double together = Double.isNaN(t) ? alone : Math.max(alone, family.pValue(t, degreesOfFreedom));
+    double critical = family.critical(degreesOfFreedom);
     Interval interval = Interval.around(value, critical * standardError);
     return new Comparison(
         measure,
@@ -120,7 +183,19 @@ final class Pairs {
         method,
         Verdict.of(interval),
         margin(value, standardError, degreesOfFreedom, confidence),
-        effectSize(value, difference.deviation, degreesOfFreedom));
+        effectSize(value, difference.deviation, degreesOfFreedom),
+        level.equals(Comparison.BUILD) && method != Method.DUNNETT
+            ? Optional.empty()
+            : effectInterval(difference, critical));
+  }
+
+  /** At the confidence that the difference has by itself, so that both tell the same. */
+  private static Optional<Interval> effectInterval(Difference difference, double critical) {
+    double df = difference.degreesOfFreedom;
+    double alone = 1 - 2 * TDistribution.of(df).survivalProbability(critical);
+    return EffectSize.of(
+            difference.value(), difference.standardError, difference.deviation, df, alone)
+        .map(EffectSize::interval);
   }
 
   /** Two equal values without scatter: nothing speaks for a difference. */
@@ -134,14 +209,9 @@ final class Pairs {
     return Math.abs(value) + factor * standardError;
   }
 
-  /** Hedges (Journal of Educational Statistics 6, 1981), with the exact correction. */
   static double effectSize(double value, double deviation, double degreesOfFreedom) {
-    if (deviation == 0 || degreesOfFreedom <= 1) {
-      return 0;
-    }
-    double half = degreesOfFreedom / 2;
-    double correction =
-        Math.exp(LogGamma.value(half) - LogGamma.value(half - 0.5)) / Math.sqrt(half);
-    return correction * value / deviation;
+    return deviation == 0 || degreesOfFreedom <= 1
+        ? 0
+        : EffectSize.correction(degreesOfFreedom) * value / deviation;
   }
 }

@@ -6,6 +6,7 @@ import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.measure.Measure;
+import fairboil.analysis.model.EffectSize;
 import fairboil.analysis.model.LinearFit;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
@@ -153,7 +154,9 @@ final class WithinBuilds {
         method,
         Verdict.of(interval),
         Pairs.margin(difference, standardError, degreesOfFreedom, confidence),
-        Pairs.effectSize(difference, deviation, degreesOfFreedom));
+        Pairs.effectSize(difference, deviation, degreesOfFreedom),
+        EffectSize.of(difference, standardError, deviation, degreesOfFreedom, confidence)
+            .map(EffectSize::interval));
   }
 
   private static double mean(double[] values) {

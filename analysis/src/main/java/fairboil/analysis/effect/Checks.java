@@ -1,9 +1,10 @@
 package fairboil.analysis.effect;
 
+import fairboil.analysis.effect.EffectChecks.AllRings;
 import fairboil.analysis.effect.EffectChecks.Exactness;
 import fairboil.analysis.effect.EffectChecks.WithoutBuild;
+import fairboil.analysis.effect.EffectChecks.WithoutRun;
 import fairboil.analysis.effect.EffectRow.Model;
-import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.model.Chance;
@@ -25,14 +26,13 @@ final class Checks {
 
   private static final int FEWEST_FOR_CURVATURE = 6;
 
-  private static final double SPREAD = 1e-7;
-
   /** The chance of finding the smallest slope. */
   private static final double POWER = 0.8;
 
   private final HoleEffect effect;
   private final EffectRow headline;
   private final List<Burns> builds;
+  private final LinearFit line;
   private final List<RingResult> rings;
   private final double confidence;
 
@@ -51,11 +51,12 @@ final class Checks {
         IntStream.range(0, builds.size())
             .mapToObj(i -> builds.get(i).as(effect.points().get(i)))
             .toList();
+    this.line = Line.through(this.builds).fit();
     this.rings = rings;
     this.confidence = confidence;
   }
 
-  EffectChecks result(int seed, Optional<EffectRow> withExcluded) {
+  EffectChecks result(int seed, Optional<EffectRow> withExcluded, Optional<AllRings> allRings) {
     Optional<SlopePermutation> permutation = permutation(seed);
     return new EffectChecks(
         effect.response(),
@@ -63,14 +64,22 @@ final class Checks {
         confidence,
         ambientCorrelation(),
         areaCorrelation(),
-        TheilSen.of(errors(), means(), confidence),
+        TheilSen.of(errors(), adjusted(), confidence),
         permutation,
         permutation.map(this::exactness).orElse(Exactness.APPROXIMATE),
         withoutEachBuild(),
         curvature(),
         OptionalDouble.of(smallestSlope()),
-        readingTakenOut(),
-        withExcluded);
+        ReadingError.takenOut(
+            line,
+            fromFirst(),
+            rings,
+            headline,
+            confidence,
+            Chance.stream(seed, effect.ring() + effect.response(), "reading")),
+        withExcluded,
+        hardestRun(),
+        allRings);
   }
 
   private double[] errors() {
@@ -79,6 +88,25 @@ final class Checks {
 
   private double[] means() {
     return builds.stream().mapToDouble(build -> build.point().mean()).toArray();
+  }
+
+  /** The means as far as they differ from the first: equal ones by exactly nothing. */
+  private double[] fromFirst() {
+    double zero = builds.get(0).point().mean();
+    return Arrays.stream(means()).map(mean -> mean - zero).toArray();
+  }
+
+  /** The means with what the line allows for taken off. */
+  private double[] adjusted() {
+    double[] adjusted = means();
+    List<String> names = line.regressors().names();
+    for (int i = 0; i < adjusted.length; i++) {
+      double[] row = line.regressors().row(i);
+      for (int j = 2; j < row.length; j++) {
+        adjusted[i] -= row[j] * line.estimate(names.get(j));
+      }
+    }
+    return adjusted;
   }
 
   private OptionalDouble ambientCorrelation() {
@@ -124,7 +152,7 @@ final class Checks {
         : Optional.of(
             SlopePermutation.of(
                 errors(),
-                means(),
+                adjusted(),
                 designs,
                 Chance.stream(seed, effect.ring() + effect.response(), "permutation")));
   }
@@ -132,21 +160,25 @@ final class Checks {
   private Exactness exactness(SlopePermutation permutation) {
     int burns = builds.get(0).ambients().length;
     boolean equal = builds.stream().allMatch(build -> build.ambients().length == burns);
-    return equal && permutation.method() == SlopePermutation.Method.ALL
+    boolean designOnly =
+        builds.get(0).covariates().keySet().stream()
+            .allMatch(name -> name.startsWith(EffectRow.DESIGN));
+    return equal && designOnly && permutation.method() == SlopePermutation.Method.ALL
         ? Exactness.EXACT
         : Exactness.APPROXIMATE;
   }
 
   /** Each line has the weights of the line through all. */
   private List<WithoutBuild> withoutEachBuild() {
-    LinearFit all = Line.through(builds).fit();
-    double zero = builds.get(0).point().mean();
-    double[] means = Arrays.stream(means()).map(mean -> mean - zero).toArray();
+    double[] means = fromFirst();
     List<WithoutBuild> without = new ArrayList<>();
     for (int i = 0; i < builds.size(); i++) {
       Key left = builds.get(i).point().build();
-      double cook = all.cook(i);
-      LinearFit.of(all.regressors().withoutRow(i), without(means, i), without(all.weights(), i))
+      double cook = line.cook(i);
+      LinearFit.of(
+              line.regressors().withoutRow(i),
+              Burns.without(means, i),
+              Burns.without(line.weights(), i))
           .ifPresent(
               fit ->
                   without.add(
@@ -159,21 +191,36 @@ final class Checks {
     return without;
   }
 
-  private static double[] without(double[] values, int left) {
-    return IntStream.range(0, values.length)
-        .filter(i -> i != left)
-        .mapToDouble(i -> values[i])
-        .toArray();
+  /**
+   * The run without which the mean of its build would move the slope most. Runs of builds that have
+   * no other are not among them: they are whole builds.
+   */
+  private Optional<WithoutRun> hardestRun() {
+    int hardest = -1;
+    int burn = 0;
+    double most = 0;
+    for (int i = 0; i < builds.size(); i++) {
+      double[] burns = builds.get(i).point().burns();
+      double pull = Math.abs(line.pull(EffectRow.HOLE_ERROR, i)) / (burns.length - 1);
+      for (int j = 0; j < burns.length && burns.length > 1; j++) {
+        double move = pull * Math.abs(burns[j] - builds.get(i).point().mean());
+        if (move > most && !builds.get(i).runs().isEmpty()) {
+          most = move;
+          hardest = i;
+          burn = j;
+        }
+      }
+    }
+    return hardest < 0 ? Optional.empty() : Optional.of(withoutRun(hardest, burn));
   }
 
-  private Optional<EffectRow> slope(List<Burns> some) {
-    double[] errors = some.stream().mapToDouble(build -> build.point().holeError()).toArray();
-    double spread = Arrays.stream(errors).max().orElse(0) - Arrays.stream(errors).min().orElse(0);
-    int burns = some.stream().mapToInt(build -> build.ambients().length).sum();
-    return some.size() < 3 || spread < SPREAD
-        ? Optional.empty()
-        : Optional.of(
-            Line.through(some).row(Model.BUILD_MEANS, EffectRow.HOLE_ERROR, confidence, burns));
+  private WithoutRun withoutRun(int build, int burn) {
+    List<Burns> others = new ArrayList<>(builds);
+    others.set(build, builds.get(build).without(burn));
+    EffectRow row =
+        Line.through(others)
+            .row(Model.BUILD_MEANS, EffectRow.HOLE_ERROR, confidence, headline.runs() - 1);
+    return new WithoutRun(builds.get(build).runs().get(burn), row.estimate(), row.interval());
   }
 
   /** The quadratic term about the middle of the hole errors; builds are the error, never runs. */
@@ -185,13 +232,9 @@ final class Checks {
     double middle = Arrays.stream(errors).average().orElseThrow();
     double[] centred = Arrays.stream(errors).map(error -> error - middle).toArray();
     double[] squared = Arrays.stream(centred).map(error -> error * error).toArray();
-    double zero = builds.get(0).point().mean();
-    Regressors x = Regressors.line(EffectRow.HOLE_ERROR, centred).and(EffectRow.CURVATURE, squared);
+    Regressors x = Line.regressors(builds).and(EffectRow.CURVATURE, squared);
     List<BuildPoint> points = builds.stream().map(Burns::point).toList();
-    return MandelPaule.fit(
-            x,
-            Arrays.stream(means()).map(mean -> mean - zero).toArray(),
-            Line.varianceOfMeans(points))
+    return MandelPaule.fit(x, fromFirst(), Line.varianceOfMeans(points))
         .map(fit -> row(fit, EffectRow.CURVATURE));
   }
 
@@ -214,25 +257,5 @@ final class Checks {
     double df = headline.degreesOfFreedom();
     return headline.standardError()
         * (Measured.coverageFactor(confidence, df) + Measured.coverageFactor(2 * POWER - 1, df));
-  }
-
-  /** What readings add to an RMS adds in squares: rms² less that of perfect holes. */
-  private Optional<EffectRow> readingTakenOut() {
-    List<Burns> corrected = new ArrayList<>();
-    for (int i = 0; i < builds.size(); i++) {
-      Figure floor = rings.get(i).rmsFloor();
-      if (!floor.isKnown()) {
-        return Optional.empty();
-      }
-      BuildPoint point = builds.get(i).point();
-      double rest = Math.pow(point.holeError(), 2) - Math.pow(floor.orNaN(), 2);
-      corrected.add(
-          builds
-              .get(i)
-              .as(
-                  new BuildPoint(
-                      point.build(), point.design(), Math.sqrt(Math.max(0, rest)), point.burns())));
-    }
-    return slope(corrected);
   }
 }

@@ -5,8 +5,10 @@ import fairboil.analysis.model.LinearFit;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
+import fairboil.ingest.sheet.BuildsSheet;
 import fairboil.ingest.sheet.Settings;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -18,8 +20,9 @@ import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
 /**
- * The numbers that the setting {@code covariates} asks to be allowed for, by the mean of each
- * build. Ambient is not among them: it has a row of its own, from differences within builds.
+ * What a hole effect allows for: design, where there are several, and the numbers that the setting
+ * {@code covariates} names, by the mean of each build. Ambient is not among them: it has a row of
+ * its own, from differences within builds.
  *
  * @param study the sheets
  * @param columns the columns named
@@ -32,22 +35,23 @@ record Covariates(Study study, List<RunColumn> columns) {
     for (String name : study.settings().value(Settings.COVARIATES).orElse(List.<String>of())) {
       RunColumn.named(study, name)
           .filter(column -> !column.name().equals(EffectRow.AMBIENT))
+          .filter(column -> !column.name().equals(BuildsSheet.DESIGN.name()))
           .ifPresent(columns::add);
     }
     return new Covariates(study, columns);
   }
 
-  /** The mean of each column over some runs; columns that are not known of all are left out. */
-  Map<String, Double> means(List<RunResult> runs) {
-    Map<String, Double> means = new LinkedHashMap<>();
+  /** The values of each column in some runs; columns that are not known of all are left out. */
+  Map<String, double[]> values(List<RunResult> runs) {
+    Map<String, double[]> values = new LinkedHashMap<>();
     for (RunColumn column : columns) {
       List<Double> known = new ArrayList<>();
       runs.forEach(run -> column.cell(run).ifPresent(cell -> number(cell).ifPresent(known::add)));
       if (known.size() == runs.size()) {
-        means.put(column.name(), known.stream().mapToDouble(each -> each).average().orElseThrow());
+        values.put(column.name(), known.stream().mapToDouble(each -> each).toArray());
       }
     }
-    return means;
+    return values;
   }
 
   private static OptionalDouble numberOf(Given<?> given) {
@@ -73,25 +77,62 @@ record Covariates(Study study, List<RunColumn> columns) {
     return number.isPresent() ? Optional.of(number.getAsDouble()) : Optional.empty();
   }
 
-  /** The builds with only those covariates that they all have and that can be told apart. */
+  /**
+   * The builds with their designs, and with those covariates that they all have, as far as they can
+   * be told apart.
+   */
   List<Burns> usable(List<Burns> builds, Consumer<Finding> findings) {
-    List<String> kept = new ArrayList<>();
+    List<Burns> kept = byDesign(builds, findings);
     for (RunColumn column : columns) {
-      kept.add(column.name());
       boolean known = builds.stream().allMatch(b -> b.covariates().containsKey(column.name()));
-      if (!known || !canBeTold(with(builds, kept))) {
-        kept.remove(column.name());
-        if (builds.size() > 2) {
-          findings.accept(notAllowedFor(column.name(), known));
-        }
+      List<Burns> more = known ? with(kept, builds, column.name()) : kept;
+      if (known && canBeTold(more)) {
+        kept = more;
+      } else if (builds.size() > 2) {
+        findings.accept(notAllowedFor(column.name(), known));
       }
     }
-    return with(builds, kept);
+    return kept;
   }
 
-  private static boolean canBeTold(List<Burns> builds) {
+  /** The builds with a term for each design but the first. */
+  private List<Burns> byDesign(List<Burns> builds, Consumer<Finding> findings) {
+    List<String> designs = builds.stream().map(Covariates::design).distinct().toList();
+    List<Burns> plain = builds.stream().map(build -> build.allowingFor(Map.of())).toList();
+    List<Burns> kept = plain;
+    for (String design : designs.subList(Math.min(1, designs.size()), designs.size())) {
+      kept =
+          kept.stream()
+              .map(b -> b.and(EffectRow.DESIGN + design, design(b).equals(design) ? 1 : 0))
+              .toList();
+    }
+    if (designs.size() < 2 || canBeTold(kept)) {
+      return kept;
+    }
+    if (builds.size() > 2) {
+      findings.accept(designNotAllowedFor(designs.size()));
+    }
+    return plain;
+  }
+
+  private static String design(Burns build) {
+    return build.point().design().orElse("not told");
+  }
+
+  static boolean canBeTold(List<Burns> builds) {
     return builds.size() > 2
         && LinearFit.of(Line.regressors(builds), new double[builds.size()]).isPresent();
+  }
+
+  private Finding designNotAllowedFor(int designs) {
+    return Finding.warning(
+        Place.of(study.builds().get(0).row().place().file()),
+        "the builds are of "
+            + designs
+            + " designs, and design could not be allowed for in the hole effect: there are too few"
+            + " builds, or their hole errors go with their design",
+        "build more stoves of each design, some drilled well and some badly; until then what looks"
+            + " like a hole effect may be one of design");
   }
 
   private Finding notAllowedFor(String name, boolean known) {
@@ -105,13 +146,13 @@ record Covariates(Study study, List<RunColumn> columns) {
         known ? "leave it out of covariates, or test more builds" : "fill in the column");
   }
 
-  private static List<Burns> with(List<Burns> builds, List<String> kept) {
-    List<Burns> some = new ArrayList<>();
-    for (Burns build : builds) {
-      Map<String, Double> own = new LinkedHashMap<>();
-      kept.forEach(name -> own.put(name, build.covariates().get(name)));
-      some.add(new Burns(build.point(), build.ambients(), own));
+  private static List<Burns> with(List<Burns> builds, List<Burns> known, String name) {
+    List<Burns> more = new ArrayList<>();
+    for (int i = 0; i < builds.size(); i++) {
+      Map<String, double[]> own = new LinkedHashMap<>(builds.get(i).covariates());
+      own.put(name, known.get(i).covariates().get(name));
+      more.add(builds.get(i).allowingFor(own));
     }
-    return some;
+    return more;
   }
 }

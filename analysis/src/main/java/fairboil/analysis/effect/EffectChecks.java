@@ -28,8 +28,12 @@ import java.util.OptionalDouble;
  * @param curvature the quadratic term beside a line, from six builds
  * @param smallestSlope the slope, up or down, that a study like this would find with a chance of 80
  *     %
- * @param readingTakenOut the slope with the error of reading hole positions taken out of each RMS
+ * @param readingTakenOut the slope with the error of reading hole positions taken out: of each RMS,
+ *     and of the flattening that its scatter causes
  * @param withExcluded the answer with the runs that the sheet excludes, where there are any
+ * @param hardestRun the slope without the run that pulls hardest on it, where runs can be told
+ * @param allRings the slope beside those of the other rings in one line, where several are asked
+ *     about and there are builds enough
  */
 public record EffectChecks(
     Measure response,
@@ -44,7 +48,9 @@ public record EffectChecks(
     Optional<EffectRow> curvature,
     OptionalDouble smallestSlope,
     Optional<EffectRow> readingTakenOut,
-    Optional<EffectRow> withExcluded) {
+    Optional<EffectRow> withExcluded,
+    Optional<WithoutRun> hardestRun,
+    Optional<AllRings> allRings) {
 
   private static final double TOGETHER = 0.5;
   private static final double INSEPARABLE = 0.7;
@@ -74,11 +80,31 @@ public record EffectChecks(
    */
   public record WithoutBuild(Key build, double cook, double slope, Interval interval) {}
 
+  /**
+   * The slope without one run.
+   *
+   * @param run the run left out
+   * @param slope the slope without it
+   * @param interval its interval
+   */
+  public record WithoutRun(Key run, double slope, Interval interval) {}
+
+  /**
+   * The slope of one ring beside those of the others.
+   *
+   * @param row the slope
+   * @param inflation how many times the variance of the slope is what it would be if the rings had
+   *     nothing in common, at least 1
+   */
+  public record AllRings(EffectRow row, double inflation) {}
+
   /** Whether a permutation test is exact. */
   public enum Exactness {
     /** All builds have as many burns. */
     EXACT("exact"),
-    /** Builds have different numbers of burns, or deals were sampled. */
+    /**
+     * Builds have different numbers of burns, covariates are allowed for, or deals were sampled.
+     */
     APPROXIMATE("approximate");
 
     private final String label;

@@ -157,24 +157,34 @@ final class EffectFit {
     double zero = builds.get(0).point().mean();
     int[] groups =
         IntStream.range(0, builds.size())
-            .flatMap(i -> IntStream.generate(() -> i).limit(builds.get(i).ambients().length))
+            .flatMap(i -> IntStream.generate(() -> i).limit(builds.get(i).size()))
             .toArray();
-    return RandomIntercept.fit(onBurns(), responses(zero), groups)
-        .map(
-            fit ->
-                List.of(
-                    mixedRow(fit, EffectRow.HOLE_ERROR, 0),
-                    mixedRow(fit, EffectRow.INTERCEPT, zero)))
+    Regressors x = onBurns();
+    for (String name : builds.get(0).covariates().keySet()) {
+      x = x.and(name, centred(name));
+    }
+    List<String> terms = x.names();
+    return RandomIntercept.fit(x, responses(zero), groups)
+        .map(fit -> terms.stream().map(term -> mixedRow(fit, term, terms.size(), zero)).toList())
         .orElse(List.of());
   }
 
-  private EffectRow mixedRow(RandomIntercept fit, String term, double added) {
+  /** A covariate of each burn, about the mean of the builds as in the line through means. */
+  private double[] centred(String name) {
+    double middle = builds.stream().mapToDouble(build -> build.mean(name)).average().orElseThrow();
+    return builds.stream()
+        .flatMapToDouble(build -> Arrays.stream(build.covariates().get(name)))
+        .map(value -> value - middle)
+        .toArray();
+  }
+
+  private EffectRow mixedRow(RandomIntercept fit, String term, int terms, double zero) {
     return row(
         Model.MIXED,
         term,
-        fit.estimate(term) + added,
+        fit.estimate(term) + (term.equals(EffectRow.INTERCEPT) ? zero : 0),
         fit.standardError(term),
-        fit.degreesOfFreedom(term).orElse(builds.size() - 2.0));
+        fit.degreesOfFreedom(term).orElse(Math.max(1, builds.size() - (double) terms)));
   }
 
   private List<EffectRow> burnLevel() {

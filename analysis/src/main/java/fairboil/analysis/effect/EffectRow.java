@@ -8,7 +8,8 @@ import java.util.OptionalDouble;
  * One row of a hole effect: one term of one model. Slopes are per metre of RMS hole error.
  *
  * @param model how it was estimated
- * @param term {@code hole error}, {@code intercept} or the name of a covariate
+ * @param term {@code hole error}, {@code intercept}, {@code design} with its name, or the name of a
+ *     covariate
  * @param estimate the estimate
  * @param standardError its standard error
  * @param degreesOfFreedom the degrees of freedom of the interval
@@ -34,11 +35,20 @@ public record EffectRow(
   /** The term that is the change for each kelvin of ambient. */
   public static final String AMBIENT = "ambient";
 
+  /** What the term of a design begins with; the name of the design follows. */
+  public static final String DESIGN = "design ";
+
   /** The term that is the bend of a line, in checks only. */
   public static final String CURVATURE = "hole error squared";
 
   /** The term that is the response at no hole error. */
   public static final String INTERCEPT = Regressors.INTERCEPT;
+
+  /** The same row as that of another model. */
+  EffectRow by(Model other) {
+    return new EffectRow(
+        other, term, estimate, standardError, degreesOfFreedom, interval, pValue, runs, builds);
+  }
 
   /** How an effect was estimated. */
   public enum Model {
@@ -48,6 +58,8 @@ public record EffectRow(
     AMBIENT_ADJUSTED("ambient adjusted"),
     /** A mixed model by REML, for comparison. */
     MIXED("mixed"),
+    /** The holes of all rings asked about in one line on the means of builds. */
+    ALL_RINGS("all rings"),
     /** A line through all burns as if each were a stove: what not to claim. */
     BURN_LEVEL("burn level");
 

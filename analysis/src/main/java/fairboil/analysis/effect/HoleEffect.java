@@ -2,8 +2,10 @@ package fairboil.analysis.effect;
 
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.measure.Measure;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * How a response changes with the RMS hole error of one ring, the build being the unit.
@@ -26,11 +28,35 @@ public record HoleEffect(
     EffectVerdict verdict,
     List<BandPoint> band) {
 
+  private static final Set<String> NOT_COVARIATES =
+      Set.of(EffectRow.HOLE_ERROR, EffectRow.INTERCEPT, EffectRow.AMBIENT);
+
   /** Copies the lists. */
   public HoleEffect {
     points = List.copyOf(points);
     rows = List.copyOf(rows);
     band = List.copyOf(band);
+  }
+
+  /** The same effect with one more row. */
+  HoleEffect and(EffectRow row) {
+    List<EffectRow> more = new ArrayList<>(rows);
+    more.add(row);
+    return new HoleEffect(response, ring, points, more, headline, verdict, band);
+  }
+
+  /**
+   * What the headline allows for beside hole error and air: {@code design} where there are several,
+   * and covariates by name; unmodifiable.
+   */
+  public List<String> allowedFor() {
+    return headline.stream()
+        .flatMap(answer -> rows.stream().filter(row -> row.model() == answer.model()))
+        .map(EffectRow::term)
+        .filter(term -> !NOT_COVARIATES.contains(term))
+        .map(term -> term.startsWith(EffectRow.DESIGN) ? EffectRow.DESIGN.strip() : term)
+        .distinct()
+        .toList();
   }
 
   /**

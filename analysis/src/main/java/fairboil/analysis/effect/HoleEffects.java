@@ -1,5 +1,7 @@
 package fairboil.analysis.effect;
 
+import fairboil.analysis.effect.EffectChecks.AllRings;
+import fairboil.analysis.effect.EffectRow.Model;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.layout.LayoutResult;
@@ -24,6 +26,9 @@ public final class HoleEffects {
   /** What may respond to hole error. */
   private static final List<Measure> RESPONSES =
       List.of(Measure.NORMALISED_PEAK, Measure.STEADY_FLAME, Measure.NORMALISED_BOIL_TIME);
+
+  /** Builds that a line with a slope for each ring needs beyond one for each of them. */
+  private static final int SPARE_BUILDS = 4;
 
   private final Study study;
   private final LayoutResult layout;
@@ -141,24 +146,56 @@ public final class HoleEffects {
   private HoleEffect effect(Measure response, String ring) {
     List<Burns> builds = builds(response, ring, runs);
     HoleEffect effect = fit(response, ring, builds);
-    if (effect.headline().isPresent()) {
-      checks.add(check(effect, builds));
+    if (effect.headline().isEmpty()) {
+      return effect;
     }
-    return effect;
+    Optional<AllRings> allRings = allRings(response, ring, builds);
+    checks.add(check(effect, builds, allRings));
+    return allRings.map(AllRings::row).map(effect::and).orElse(effect);
+  }
+
+  /** The slope beside those of the other rings, where there are builds enough for all of them. */
+  private Optional<AllRings> allRings(Measure response, String ring, List<Burns> builds) {
+    if (rings.size() < 2 || builds.size() < rings.size() + SPARE_BUILDS) {
+      return Optional.empty();
+    }
+    List<Burns> more = builds;
+    for (String other : rings) {
+      if (!other.equals(ring)) {
+        if (!builds.stream().allMatch(build -> error(build.point().build(), other).isPresent())) {
+          return Optional.empty();
+        }
+        more =
+            more.stream()
+                .map(
+                    build ->
+                        build.and(
+                            EffectRow.HOLE_ERROR + " of " + other,
+                            error(build.point().build(), other).orElseThrow()))
+                .toList();
+      }
+    }
+    if (!Covariates.canBeTold(more)) {
+      return Optional.empty();
+    }
+    double inflation = Line.through(more).fit().varianceInflation(EffectRow.HOLE_ERROR);
+    return new EffectFit(response, ring, more, referenceAmbient, confidence)
+        .headline()
+        .map(row -> new AllRings(row.by(Model.ALL_RINGS), inflation));
   }
 
   private HoleEffect fit(Measure response, String ring, List<Burns> builds) {
     return new EffectFit(response, ring, builds, referenceAmbient, confidence).effect();
   }
 
-  private EffectChecks check(HoleEffect effect, List<Burns> builds) {
+  private EffectChecks check(HoleEffect effect, List<Burns> builds, Optional<AllRings> allRings) {
     List<RingResult> rings =
         builds.stream()
             .map(b -> layout.ring(b.point().build(), effect.ring()).orElseThrow())
             .toList();
     EffectChecks check =
         new Checks(effect, builds, rings, confidence)
-            .result(study.settings().get(Settings.SEED), withExcluded(effect, builds));
+            .result(study.settings().get(Settings.SEED), withExcluded(effect, builds), allRings);
     findings.addAll(words.together(check));
     return check;
   }
@@ -187,12 +224,7 @@ public final class HoleEffects {
   private Optional<Burns> burns(
       Build build, Measure response, String ring, Map<Key, RunGroup> groups) {
     RunGroup own = groups.get(build.key());
-    Optional<Double> error =
-        layout
-            .ring(build.key(), ring)
-            .map(RingResult::rms)
-            .filter(Figure::isKnown)
-            .map(Figure::orNaN);
+    Optional<Double> error = error(build.key(), ring);
     if (own == null || error.isEmpty()) {
       return Optional.empty();
     }
@@ -211,7 +243,12 @@ public final class HoleEffects {
     return Optional.of(
         new Burns(
             new BuildPoint(build.key(), build.design(), error.get(), burns),
+            known.stream().map(run -> run.run().key()).toList(),
             known.stream().mapToDouble(run -> run.conditions().ambient().orNaN()).toArray(),
-            covariates.means(known)));
+            covariates.values(known)));
+  }
+
+  private Optional<Double> error(Key build, String ring) {
+    return layout.ring(build, ring).map(RingResult::rms).filter(Figure::isKnown).map(Figure::orNaN);
   }
 }

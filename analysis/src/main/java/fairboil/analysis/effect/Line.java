@@ -56,7 +56,7 @@ record Line(LinearFit fit, double zero, Optional<LinearFit> carried, Optional<Am
     double[] errors = builds.stream().mapToDouble(build -> build.point().holeError()).toArray();
     Regressors x = Regressors.line(EffectRow.HOLE_ERROR, errors);
     for (String name : builds.get(0).covariates().keySet()) {
-      double[] values = builds.stream().mapToDouble(b -> b.covariates().get(name)).toArray();
+      double[] values = builds.stream().mapToDouble(b -> b.mean(name)).toArray();
       double mean = Arrays.stream(values).average().orElseThrow();
       x = x.and(name, Arrays.stream(values).map(value -> value - mean).toArray());
     }

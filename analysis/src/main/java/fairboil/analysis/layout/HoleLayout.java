@@ -20,12 +20,10 @@ import java.util.stream.IntStream;
 public final class HoleLayout {
 
   private final Study study;
-  private final double sigma;
   private final List<Finding> findings = new ArrayList<>();
 
   private HoleLayout(Study study) {
     this.study = study;
-    this.sigma = study.settings().get(Settings.HOLE_READING_UNCERTAINTY).value();
   }
 
   /** The rings of all builds of a study. */
@@ -68,6 +66,7 @@ public final class HoleLayout {
       Map<String, List<Plan>> walls,
       Map<String, List<Plan>> bases) {
     List<RingResult> results = new ArrayList<>();
+    double sigma = study.settingsOf(build.key()).get(Settings.HOLE_READING_UNCERTAINTY).value();
     walls.forEach(
         (name, plans) ->
             WallRing.of(build.key(), plans.get(0), holes.get(name), sigma, findings)

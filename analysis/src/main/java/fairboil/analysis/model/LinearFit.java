@@ -153,6 +153,27 @@ public final class LinearFit {
     return core.inverseGram(unit, unit);
   }
 
+  /**
+   * How many times the variance of a coefficient is what it would be if the other columns had
+   * nothing in common with its own (Marquardt, Technometrics 12, 1970): at least 1; for a model
+   * with an intercept.
+   */
+  public double varianceInflation(String name) {
+    int column = x.indexOf(name);
+    double total = Sum.of(weights).getAsDouble();
+    double mean = Sum.ofProducts(weights, x.column(column)).getAsDouble() / total;
+    double squares = 0;
+    for (int i = 0; i < y.length; i++) {
+      squares += weights[i] * Math.pow(x.column(column)[i] - mean, 2);
+    }
+    return unscaledVariance(name) * squares;
+  }
+
+  /** How far a coefficient moves for each unit by which the response of a row does. */
+  public double pull(String name, int row) {
+    return weights[row] * core.inverseGram(unit(name), x.row(row));
+  }
+
   /** Observed less fitted, in the unit of the response. */
   public double residual(int row) {
     return residuals[row] / Math.sqrt(weights[row]);

@@ -95,6 +95,45 @@ public record VarianceComponents(
     return new Interval(sd(difference - Math.sqrt(down)), sd(difference + Math.sqrt(up)));
   }
 
+  /**
+   * The standard deviation of one value of a group taken at random: between and within together.
+   */
+  public double sdTotal() {
+    return Math.sqrt(square(sdBetween()) + within);
+  }
+
+  /**
+   * The interval of {@link #sdTotal}: Graybill and Wang (Journal of the American Statistical
+   * Association 75, 1980), of the sum of the two mean squares that make it.
+   */
+  public Interval intervalTotal(double confidence) {
+    double tail = (1 - confidence) / 2;
+    double one = between / size;
+    double two = Math.max(0, 1 - 1 / size) * within;
+    double down =
+        Math.hypot(lower(groups - 1.0, tail) * one, lower(degreesOfFreedomWithin, tail) * two);
+    double up =
+        Math.hypot(upper(groups - 1.0, tail) * one, upper(degreesOfFreedomWithin, tail) * two);
+    return new Interval(
+        Math.sqrt(Math.max(0, one + two - down)), Math.max(sdTotal(), Math.sqrt(one + two + up)));
+  }
+
+  /** Degrees of freedom of {@link #sdTotal} (Satterthwaite, Biometrics Bulletin 2, 1946). */
+  public double degreesOfFreedomTotal() {
+    double one = between / size;
+    double two = Math.max(0, 1 - 1 / size) * within;
+    double sum = square(one) / (groups - 1) + square(two) / degreesOfFreedomWithin;
+    return sum > 0 ? square(one + two) / sum : groups - 1.0;
+  }
+
+  private static double lower(double degreesOfFreedom, double tail) {
+    return 1 - degreesOfFreedom / upperChiSquared(degreesOfFreedom, tail);
+  }
+
+  private static double upper(double degreesOfFreedom, double tail) {
+    return degreesOfFreedom / upperChiSquared(degreesOfFreedom, 1 - tail) - 1;
+  }
+
   private double sd(double differenceOfMeanSquares) {
     return Math.sqrt(Math.max(0, differenceOfMeanSquares / size));
   }

@@ -2,32 +2,44 @@ package fairboil.analysis.precision;
 
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.measure.Measure;
+import fairboil.analysis.model.MeanSquare;
 import fairboil.analysis.model.VarianceComponents;
+import fairboil.analysis.precision.Precision.Layout;
 import fairboil.analysis.precision.Repeatability.Level;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
+import java.util.Set;
 
 /**
- * How far runs of a stove, and stoves of a design, differ. Scatter between builds is that within
- * designs: stoves built to different plans are meant to differ.
+ * How far runs of a stove, stoves of a design, and sites that burn them differ. Scatter between
+ * builds is that within designs: stoves built to different plans are meant to differ.
  */
 public final class Repeatabilities {
 
-  /** The difference of two runs that is exceeded once in twenty times, in standard deviations. */
-  private static final double LIMIT = 2.8;
+  private final RunGroup runs;
+  private final Repeated by;
+  private final ScatterRows rows;
+  private final List<Round> rounds = new ArrayList<>();
 
-  private final double confidence;
-  private final List<Repeatability> results = new ArrayList<>();
-
-  private Repeatabilities(double confidence) {
-    this.confidence = confidence;
+  private Repeatabilities(RunGroup runs, double confidence) {
+    this.runs = runs;
+    this.by = Repeated.of(runs);
+    this.rows = new ScatterRows(confidence);
   }
+
+  /**
+   * The scatter of a study.
+   *
+   * @param scatter a row a measure and level
+   * @param precision who repeated the burns, and what each found
+   */
+  public record Outcome(List<Repeatability> scatter, Precision precision) {}
 
   /**
    * The scatter of each measure of runs.
@@ -35,84 +47,121 @@ public final class Repeatabilities {
    * @param runs the results of all runs
    * @param confidence of the intervals, between 0 and 1
    */
-  public static List<Repeatability> of(List<RunResult> runs, double confidence) {
-    Repeatabilities all = new Repeatabilities(confidence);
-    RunGroup counted = RunGroup.of(runs);
+  public static Outcome of(List<RunResult> runs, double confidence) {
+    Repeatabilities all = new Repeatabilities(RunGroup.of(runs), confidence);
     for (Measure measure : Measure.values()) {
       if (measure.level() == Measure.Level.RUN) {
-        all.add(measure, counted);
+        all.add(measure);
       }
     }
-    return List.copyOf(all.results);
+    return new Outcome(all.rows.rows(), all.precision());
   }
 
-  private void add(Measure measure, RunGroup runs) {
-    runToRun(measure, builds(runs, measure));
+  private void add(Measure measure) {
+    SiteScatter scatter = SiteScatter.of(runs, measure, by);
+    MeanSquare within = scatter.runs();
+    if (within.isThere()) {
+      rows.runToRun(measure, within, scatter.burned());
+    }
+    designs().forEach((design, own) -> addBuilds(measure, design, own));
+    if (by == Repeated.BY_NOBODY) {
+      return;
+    }
+    scatter.betweenSites().ifPresent(found -> addSites(measure, scatter, found));
+    if (scatter.wentRound().isEmpty()) {
+      scatter
+          .sitesWithOwnStoves()
+          .ifPresent(
+              found ->
+                  rows.add(
+                      measure, level(Level.SITES_WITH_OWN_STOVES), "", found, scatter.burned()));
+    }
+  }
+
+  private Map<String, RunGroup> designs() {
     Map<String, List<RunResult>> designs = new LinkedHashMap<>();
     for (RunResult run : runs.runs()) {
       String design = run.build().design().orElse("");
       designs.computeIfAbsent(design, key -> new ArrayList<>()).add(run);
     }
-    designs.forEach(
-        (design, own) -> buildToBuild(measure, design, builds(RunGroup.of(own), measure)));
+    Map<String, RunGroup> groups = new LinkedHashMap<>();
+    designs.forEach((design, own) -> groups.put(design, RunGroup.of(own)));
+    return groups;
   }
 
-  /** The values of each build; a build whose mean would hide failures is left out. */
-  private static List<double[]> builds(RunGroup runs, Measure measure) {
-    return runs.byBuild().values().stream()
-        .map(own -> own.values(measure))
-        .filter(values -> values.length > 0)
-        .toList();
-  }
-
-  private void runToRun(Measure measure, List<double[]> builds) {
-    int degreesOfFreedom = builds.stream().mapToInt(values -> values.length - 1).sum();
-    if (degreesOfFreedom < 1) {
+  private void addBuilds(Measure measure, String design, RunGroup own) {
+    Burned burned = Burned.of(own, measure, by);
+    if (burned.siteCount() < 2) {
+      VarianceComponents.of(burned.byStove())
+          .ifPresent(found -> rows.add(measure, Level.BUILD_TO_BUILD, design, found, burned));
       return;
     }
-    double squares = builds.stream().mapToDouble(Repeatabilities::squares).sum();
-    double sd = Math.sqrt(squares / degreesOfFreedom);
-    results.add(
-        new Repeatability(
-            measure,
-            Level.RUN_TO_RUN,
-            "",
-            sd,
-            VarianceComponents.intervalOfSd(squares, degreesOfFreedom, confidence),
-            degreesOfFreedom,
-            relative(measure, sd, builds),
-            OptionalDouble.of(LIMIT * sd),
-            builds.stream().mapToInt(values -> values.length).sum(),
-            builds.size()));
+    SiteScatter scatter = new SiteScatter(burned);
+    Optional<VarianceComponents> within = scatter.stovesWithinSites();
+    within.ifPresent(found -> rows.add(measure, Level.BUILD_TO_BUILD, design, found, burned));
+    if (within.isEmpty() && scatter.wentRound().isEmpty()) {
+      VarianceComponents.of(burned.byStove())
+          .ifPresent(
+              found -> rows.add(measure, level(Level.SITE_AND_STOVE), design, found, burned));
+    }
   }
 
-  private void buildToBuild(Measure measure, String design, List<double[]> builds) {
-    VarianceComponents.of(builds)
-        .ifPresent(
-            components ->
-                results.add(
-                    new Repeatability(
-                        measure,
-                        Level.BUILD_TO_BUILD,
-                        design,
-                        components.sdBetween(),
-                        components.intervalBetween(confidence),
-                        components.groups() - 1,
-                        relative(measure, components.sdBetween(), builds),
-                        OptionalDouble.empty(),
-                        builds.stream().mapToInt(values -> values.length).sum(),
-                        builds.size())));
+  private void addSites(Measure measure, SiteScatter scatter, VarianceComponents sites) {
+    Set<Key> round = scatter.wentRound();
+    Burned burned = Burned.of(runs.where(run -> round.contains(run.build().key())), measure, by);
+    rows.add(measure, level(Level.BETWEEN_SITES), "", sites, burned);
+    scatter
+        .siteAlike()
+        .ifPresent(found -> rows.add(measure, level(Level.SITE_ALIKE), "", found, burned));
+    scatter
+        .siteByStove()
+        .ifPresent(found -> rows.add(measure, level(Level.SITE_BY_STOVE), "", found, burned));
+    rows.total(measure, level(Level.REPRODUCIBILITY), sites, burned);
+    for (Key stove : burned.stovesInOrder()) {
+      rounds.add(RoundFinder.of(measure, stove, burned.bySite(stove, by)));
+    }
   }
 
-  private static OptionalDouble relative(Measure measure, double sd, List<double[]> builds) {
-    double mean = builds.stream().flatMapToDouble(Arrays::stream).average().orElseThrow();
-    return measure.dimension() == Dimension.TEMPERATURE || !(mean > 0)
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(sd / mean);
+  /** The same of testers. */
+  private Level level(Level ofSites) {
+    return by == Repeated.BY_TESTERS ? ofSites.ofTesters() : ofSites;
   }
 
-  private static double squares(double[] values) {
-    double mean = Arrays.stream(values).average().orElseThrow();
-    return Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum();
+  private Precision precision() {
+    if (by == Repeated.BY_NOBODY) {
+      return Precision.NONE;
+    }
+    Map<String, String> names = new LinkedHashMap<>();
+    runs.runs().forEach(run -> names.putIfAbsent(by.key(run), by.name(run)));
+    return new Precision(by, layout(), List.copyOf(names.values()), rounds);
+  }
+
+  private Layout layout() {
+    Map<Key, Set<String>> sitesOfStove = new LinkedHashMap<>();
+    Map<String, Set<String>> sitesOfDesign = new LinkedHashMap<>();
+    Map<List<String>, Set<Key>> stovesAtSite = new LinkedHashMap<>();
+    for (RunResult run : runs.runs()) {
+      String site = by.key(run);
+      String design = run.build().design().orElse("");
+      put(sitesOfStove, run.build().key(), site);
+      put(sitesOfDesign, design, site);
+      put(stovesAtSite, List.of(design, site), run.build().key());
+    }
+    if (sitesOfStove.values().stream().anyMatch(sites -> sites.size() > 1)) {
+      return Layout.SAME_STOVE;
+    }
+    Set<String> common = new LinkedHashSet<>(sitesOfDesign.keySet());
+    common.removeIf(design -> sitesOfDesign.get(design).size() < 2);
+    if (common.isEmpty()) {
+      return Layout.OWN_DESIGNS;
+    }
+    boolean several =
+        stovesAtSite.entrySet().stream()
+            .anyMatch(at -> common.contains(at.getKey().get(0)) && at.getValue().size() > 1);
+    return several ? Layout.SEVERAL_OWN_STOVES : Layout.ONE_OWN_STOVE_EACH;
+  }
+
+  private static <K, V> void put(Map<K, Set<V>> map, K key, V value) {
+    map.computeIfAbsent(key, absent -> new LinkedHashSet<>()).add(value);
   }
 }

@@ -17,7 +17,8 @@ import java.util.OptionalDouble;
  * @param relative the standard deviation over the mean; empty for temperatures, which have no
  *     natural zero
  * @param limit the difference that two runs of one stove exceed only once in twenty times (ISO
- *     5725-6:1994, 4.1.4: 2.8 standard deviations); only for scatter between runs
+ *     5725-6:1994, 4.1.4: 2.8 standard deviations): the limit of repeatability for scatter between
+ *     runs, that of reproducibility for runs at two sites; empty for other levels
  * @param runs how many runs it stands on
  * @param builds how many builds
  */
@@ -38,12 +39,49 @@ public record Repeatability(
     /** Run to run, on the same stove. */
     RUN_TO_RUN("run to run"),
     /** Build to build, beyond that. */
-    BUILD_TO_BUILD("build to build");
+    BUILD_TO_BUILD("build to build"),
+    /** Site to site, for one stove that went round. */
+    BETWEEN_SITES("between sites"),
+    /** Tester to tester, for one stove that went round. */
+    BETWEEN_TESTERS("between testers"),
+    /** The part of it that is the same for every stove that went round. */
+    SITE_ALIKE("between sites, the same for every stove"),
+    /** The part of it that is the same for every stove that went round. */
+    TESTER_ALIKE("between testers, the same for every stove"),
+    /** The part of it that differs from stove to stove. */
+    SITE_BY_STOVE("between sites, other from stove to stove"),
+    /** The part of it that differs from stove to stove. */
+    TESTER_BY_STOVE("between testers, other from stove to stove"),
+    /** A run at one site and a run of the same stove at another. */
+    REPRODUCIBILITY("reproducibility"),
+    /** A run by one tester and a run of the same stove by another (ISO 5725-3). */
+    INTERMEDIATE("intermediate precision"),
+    /** Site to site where each site has stoves of its own, several of them. */
+    SITES_WITH_OWN_STOVES("between sites with own stoves"),
+    /** Tester to tester where each tester has stoves of their own, several of them. */
+    TESTERS_WITH_OWN_STOVES("between testers with own stoves"),
+    /** Site to site where each site burns one stove of its own: two things in one. */
+    SITE_AND_STOVE("site and stove together"),
+    /** Tester to tester where each tester burns one stove of their own: two things in one. */
+    TESTER_AND_STOVE("tester and stove together");
 
     private final String label;
 
     Level(String label) {
       this.label = label;
+    }
+
+    /** The same level, of testers instead of sites. */
+    Level ofTesters() {
+      return switch (this) {
+        case BETWEEN_SITES -> BETWEEN_TESTERS;
+        case SITE_ALIKE -> TESTER_ALIKE;
+        case SITE_BY_STOVE -> TESTER_BY_STOVE;
+        case REPRODUCIBILITY -> INTERMEDIATE;
+        case SITES_WITH_OWN_STOVES -> TESTERS_WITH_OWN_STOVES;
+        case SITE_AND_STOVE -> TESTER_AND_STOVE;
+        default -> this;
+      };
     }
 
     /** The words that tables hold. */

@@ -115,7 +115,7 @@ final class AirFinder {
   private Optional<Given<Quantity>> altitude() {
     return context
         .cell(RunsSheet.ALTITUDE)
-        .or(() -> context.study().settings().cell(Settings.ALTITUDE));
+        .or(() -> context.study().settingsOf(context.run().key()).cell(Settings.ALTITUDE));
   }
 
   private Figure station(Given<Quantity> cell) {

@@ -61,7 +61,7 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
 
   private static PreparedChannel prepare(
       Screening.Screened screened, Channel channel, RunContext context) {
-    Probe probe = new Probe(channel, context.study().name());
+    Probe probe = new Probe(channel, context.run().key().study());
     tell(screened, channel, context.findings());
     tellIfTooHot(probe, screened.trace(), channel, context.findings());
     return new PreparedChannel(
@@ -88,6 +88,7 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
           (spikes == 1 ? "1 lone spike was" : spikes + " lone spikes were") + " set aside",
           "");
     }
+    UnsteadyProbe.tell(screened, channel, findings);
     if (screened.samples().read() > 0 && screened.samples().used() == 0) {
       findings.error(
           place,

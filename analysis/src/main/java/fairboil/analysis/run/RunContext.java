@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
 record RunContext(Study study, References references, Run run, Findings findings) {
 
   <T> T setting(Column<T> setting) {
-    return study.settings().get(setting);
+    return study.settingsOf(run.key()).get(setting);
   }
 
   double held(Column<Quantity> setting) {

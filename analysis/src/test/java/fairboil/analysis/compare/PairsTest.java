@@ -86,6 +86,25 @@ class PairsTest {
     assertThat(pairs.get(2).adjustedPValue()).isCloseTo(0.475, within(5e-4));
   }
 
+  /**
+   * Dunnett's test of PlantGrowth against ctrl: t 1.77199638 and −1.33079080; probabilities and the
+   * critical value 2.33341 by quadrature in SciPy 1.10.1 (multcomp's 2.3335 is a simulation).
+   */
+  @Test
+  void dunnettOfPlantGrowth() {
+    List<Comparison> against = pairs(3).against(PLANTS.get(2), PLANTS.subList(0, 2));
+    Comparison trt2 = against.get(0);
+    Comparison trt1 = against.get(1);
+    assertThat(trt2.b()).isEqualTo("ctrl");
+    assertThat(trt2.difference() / trt2.standardError()).isCloseTo(1.77199638, within(1e-7));
+    assertThat(trt2.adjustedPValue()).isCloseTo(0.1534858606, within(1e-7));
+    assertThat(trt1.adjustedPValue()).isCloseTo(0.3226956863, within(1e-7));
+    assertThat(trt2.interval().high() - trt2.difference())
+        .isCloseTo(2.33341 * trt2.standardError(), within(1e-5));
+    assertThat(trt2.method()).isEqualTo(Method.DUNNETT);
+    assertThat(trt2.effectInterval().orElseThrow().contains(0)).isTrue();
+  }
+
   /** t.test(extra ~ group, sleep) and TOST with margins of 1: the 90 % interval of trt1 - ctrl. */
   @Test
   void twoThingsAreWelchsTest() {

@@ -4,12 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fairboil.analysis.TestStudy;
 import fairboil.analysis.effect.EffectRow.Model;
+import fairboil.analysis.figure.Figure;
+import fairboil.analysis.figure.Measured;
+import fairboil.analysis.layout.HoleError;
+import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.model.LinearFit;
 import fairboil.analysis.model.Regressors;
+import fairboil.ingest.choice.Surface;
+import fairboil.ingest.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
@@ -45,17 +53,33 @@ class EffectTruthTest {
   @Tag("long")
   void falseAlarmsOnMeansOfBuildsAtLength() {
     for (double ratio : new double[] {0, 0.5, 1, 2}) {
-      assertThat(alarms(BALANCED, ratio, LONG)).as("σb/σr %s", ratio).isBetween(0.045, 0.055);
-      assertThat(alarms(TWO_TO_ONE, ratio, LONG)).as("σb/σr %s", ratio).isBetween(0.04, 0.06);
+      double balanced = alarms(BALANCED, ratio, LONG);
+      double twoToOne = alarms(TWO_TO_ONE, ratio, LONG);
+      printed("false alarms, balanced, σb/σr " + ratio, balanced);
+      printed("false alarms, runs within 2:1, σb/σr " + ratio, twoToOne);
+      assertThat(balanced).as("σb/σr %s", ratio).isBetween(0.045, 0.055);
+      assertThat(twoToOne).as("σb/σr %s", ratio).isBetween(0.04, 0.06);
     }
   }
 
   /** Why the build is the unit: eight stoves of four burns "find" an effect in 23 % of studies. */
   @Test
   void aLineThroughAllBurnsCriesWolf() {
+    assertThat(burnLevelAlarms(SHORT)).isBetween(0.19, 0.27);
+  }
+
+  @Test
+  @Tag("long")
+  void aLineThroughAllBurnsCriesWolfAtLength() {
+    double share = burnLevelAlarms(LONG);
+    printed("false alarms of a line through all burns, σb/σr 1", share);
+    assertThat(share).isBetween(0.21, 0.25);
+  }
+
+  private static double burnLevelAlarms(int trials) {
     RandomGenerator random = new SplittableRandom(21);
     int alarms = 0;
-    for (int trial = 0; trial < SHORT; trial++) {
+    for (int trial = 0; trial < trials; trial++) {
       List<Burns> builds = study(BALANCED, 1, 0, random);
       double[] errors =
           builds.stream()
@@ -67,7 +91,7 @@ class EffectTruthTest {
       LinearFit fit = LinearFit.of(Regressors.line("x", errors), burns).orElseThrow();
       alarms += fit.interval("x", 0.95).contains(0) ? 0 : 1;
     }
-    assertThat((double) alarms / SHORT).isBetween(0.19, 0.27);
+    return (double) alarms / trials;
   }
 
   @Test
@@ -78,8 +102,12 @@ class EffectTruthTest {
   @Test
   @Tag("long")
   void intervalsOfTheSlopeCoverItAtLength() {
-    assertThat(coverage(BALANCED, LONG)).isBetween(0.935, 0.965);
-    assertThat(coverage(TWO_TO_ONE, LONG)).isBetween(0.935, 0.965);
+    double balanced = coverage(BALANCED, LONG);
+    double twoToOne = coverage(TWO_TO_ONE, LONG);
+    printed("slope covered, balanced", balanced);
+    printed("slope covered, runs within 2:1", twoToOne);
+    assertThat(balanced).isBetween(0.935, 0.965);
+    assertThat(twoToOne).isBetween(0.935, 0.965);
   }
 
   /** The whole answer, choosing its headline by the weather: beads follow the air by 0.4. */
@@ -91,7 +119,155 @@ class EffectTruthTest {
   @Test
   @Tag("long")
   void choosingTheHeadlineByTheAmbientCostsLittleAtLength() {
-    assertThat(chosenAlarms(4000)).isBetween(0.035, 0.065);
+    double share = chosenAlarms(4000);
+    printed("false alarms, headline chosen by the ambient", share);
+    assertThat(share).isBetween(0.035, 0.065);
+  }
+
+  /** Very unequal runs: printed as it is, and held to stay within twice what is asked. */
+  @Test
+  @Tag("long")
+  void extremeImbalanceAsItIs() {
+    int[] extreme = {1, 1, 1, 1, 2, 2, 12, 20};
+    for (double ratio : new double[] {0, 0.5, 1, 2}) {
+      double share = alarms(extreme, ratio, LONG);
+      printed("false alarms, runs " + Arrays.toString(extreme) + ", σb/σr " + ratio, share);
+      assertThat(share).isBetween(0.03, 0.10);
+    }
+  }
+
+  /** Two designs a long way apart, the worse drilled of one: what a line through all would see. */
+  @Test
+  void designIsNotMistakenForHoleError() {
+    assertThat(ofTwoDesigns(800)).isBetween(0.05 - 0.026, 0.05 + 0.026);
+  }
+
+  @Test
+  @Tag("long")
+  void designIsNotMistakenForHoleErrorAtLength() {
+    double share = ofTwoDesigns(LONG);
+    printed("false alarms with two designs", share);
+    assertThat(share).isBetween(0.045, 0.055);
+  }
+
+  private static double ofTwoDesigns(int trials) {
+    RandomGenerator random = new SplittableRandom(24);
+    int alarms = 0;
+    for (int trial = 0; trial < trials; trial++) {
+      List<Burns> builds = new ArrayList<>();
+      for (Burns build : study(BALANCED, 1, 0, random)) {
+        int design = builds.size() % 2;
+        double[] burns = build.point().burns();
+        for (int i = 0; i < burns.length; i++) {
+          burns[i] += 5 * design;
+        }
+        double error = build.point().holeError() + design;
+        builds.add(
+            build
+                .as(new BuildPoint(build.point().build(), Optional.empty(), error, burns))
+                .and("design b", design));
+      }
+      alarms += slope(builds).interval().contains(0) ? 0 : 1;
+    }
+    return (double) alarms / trials;
+  }
+
+  /** True RMS 0.2 to 1 mm of 16 holes, read to so many millimetres in each direction. */
+  @Test
+  void readingTakenOutCoversTheSlope() {
+    assertThat(readingTakenOut(0.15, 300)[1]).isGreaterThan(0.91);
+  }
+
+  @Test
+  @Tag("long")
+  void readingTakenOutCoversTheSlopeAtLength() {
+    for (double reading : new double[] {0.1, 0.2}) {
+      double[] covered = readingTakenOut(reading, 4000);
+      printed("slope covered as read to " + reading + " mm", covered[0]);
+      printed("slope covered with reading taken out", covered[1]);
+      printed("mean slope with reading taken out, true -10", covered[2]);
+      assertThat(covered[1]).isBetween(0.935, 0.965);
+      assertThat(covered[2]).isBetween(-10.3, -9.7);
+    }
+  }
+
+  /**
+   * How often the slope is covered as read and with reading taken out, and the mean of the latter.
+   */
+  private static double[] readingTakenOut(double reading, int trials) {
+    RandomGenerator random = new SplittableRandom(25);
+    double possible = 0;
+    int asRead = 0;
+    int covered = 0;
+    double sum = 0;
+    for (int trial = 0; trial < trials; trial++) {
+      List<Burns> builds = new ArrayList<>();
+      List<RingResult> rings = new ArrayList<>();
+      for (int build = 0; build < 12; build++) {
+        double error = 0.2 + 0.8 * random.nextDouble();
+        double mean = -10 * error + 0.5 * random.nextGaussian();
+        double[] burns = {
+          mean + random.nextGaussian(), mean + random.nextGaussian(), mean + random.nextGaussian()
+        };
+        RingResult ring = ring(error, reading, random);
+        rings.add(ring);
+        builds.add(
+            new Burns(
+                new BuildPoint(
+                    TestStudy.key("B" + build), Optional.empty(), ring.rms().orNaN(), burns),
+                new double[3]));
+      }
+      Line line = Line.through(builds);
+      EffectRow read = line.row(Model.BUILD_MEANS, EffectRow.HOLE_ERROR, 0.95, 36);
+      double[] means = builds.stream().mapToDouble(b -> b.point().mean()).toArray();
+      Optional<EffectRow> without =
+          ReadingError.takenOut(line.fit(), means, rings, read, 0.95, random);
+      if (without.isPresent()) {
+        possible++;
+        asRead += read.interval().contains(-10) ? 1 : 0;
+        covered += without.get().interval().contains(-10) ? 1 : 0;
+        sum += without.get().estimate();
+      }
+    }
+    return new double[] {asRead / possible, covered / possible, sum / possible};
+  }
+
+  /** A ring as read: its deviations less what a best fit along the wrap takes off. */
+  private static RingResult ring(double rms, double reading, RandomGenerator random) {
+    int holes = 16;
+    double[] coordinates = new double[2 * holes - 1];
+    for (int i = 0; i < coordinates.length; i++) {
+      coordinates[i] = random.nextGaussian();
+    }
+    double squares = Arrays.stream(coordinates).map(c -> c * c).sum();
+    double times = rms * Math.sqrt(holes / squares);
+    double read =
+        Arrays.stream(coordinates)
+            .map(c -> times * c + reading * random.nextGaussian())
+            .map(c -> c * c)
+            .sum();
+    Figure unknown = Figure.unknown("it was not given");
+    return new RingResult(
+        TestStudy.key("B"),
+        "upper",
+        Surface.WALL,
+        Optional.empty(),
+        0.3,
+        holes,
+        Collections.nCopies(holes, new HoleError(1, 0, 0, 1, 1)),
+        unknown,
+        Figure.known(Measured.of(Math.sqrt(read / holes), 0, Dimension.LENGTH)),
+        Figure.known(Measured.of(reading * Math.sqrt(2 - 1.0 / holes), 0, Dimension.LENGTH)),
+        unknown,
+        unknown,
+        unknown,
+        unknown,
+        unknown);
+  }
+
+  @SuppressWarnings("SystemOut") // what the long tests found is part of their result
+  private static void printed(String what, double share) {
+    System.out.printf(Locale.ROOT, "%s: %.4f%n", what, share);
   }
 
   private static double chosenAlarms(int trials) {

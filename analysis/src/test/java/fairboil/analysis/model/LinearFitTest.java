@@ -41,6 +41,29 @@ class LinearFitTest {
     assertThat(cars.pValue("speed")).isCloseTo(1.489836e-12, within(1e-17));
   }
 
+  /** vif(lm(stack.loss ~ ., stackloss)) of car 3.1-1; the data set is Brownlee's (1965). */
+  @Test
+  void inflationOfStackloss() {
+    double[] air = {
+      80, 80, 75, 62, 62, 62, 62, 62, 58, 58, 58, 58, 58, 58, 50, 50, 50, 50, 50, 56, 70
+    };
+    double[] water = {
+      27, 27, 25, 24, 22, 23, 24, 24, 23, 18, 18, 17, 18, 19, 18, 18, 19, 19, 20, 20, 20
+    };
+    double[] acid = {
+      89, 88, 90, 87, 87, 87, 93, 93, 87, 80, 89, 88, 82, 93, 89, 86, 72, 79, 80, 82, 91
+    };
+    double[] loss = {42, 37, 37, 28, 18, 18, 19, 20, 15, 14, 14, 13, 11, 12, 8, 7, 8, 8, 9, 15, 15};
+    LinearFit fit =
+        LinearFit.of(Regressors.line("air", air).and("water", water).and("acid", acid), loss)
+            .orElseThrow();
+    assertThat(fit.varianceInflation("air")).isCloseTo(2.906483627, within(1e-8));
+    assertThat(fit.varianceInflation("water")).isCloseTo(2.572632380, within(1e-8));
+    assertThat(fit.varianceInflation("acid")).isCloseTo(1.333587462, within(1e-8));
+    assertThat(fit.residualSd()).isCloseTo(3.243363918, within(1e-8));
+    assertThat(fit.cook(20)).isCloseTo(0.6919999163, within(1e-9));
+  }
+
   /** predict(lm(dist ~ speed, cars), data.frame(speed = c(10, 21)), interval = ...). */
   @Test
   void bandsOfCars() {

@@ -134,6 +134,39 @@ class RandomInterceptTest {
     near(fit.degreesOfFreedom("days").orElseThrow(), 147.5278522, 1e-5);
   }
 
+  /**
+   * The same with things that differ between subjects alone, as hole error and design do:
+   * lmerTest's lmer(Reaction ~ err + long + Days + (1 | Subject)), subjects numbered from 1 in
+   * order, err 7 times that number modulo 11, long 1 for even numbers.
+   */
+  @Test
+  void unbalancedSleepstudyWithThingsOfSubjects() {
+    int[] rows =
+        IntStream.range(0, 180)
+            .filter(row -> !(row / 10 < 2 && row % 10 > 4))
+            .filter(row -> !(row / 10 == 3 && row % 2 == 0))
+            .toArray();
+    double[] days = Arrays.stream(rows).mapToDouble(row -> row % 10).toArray();
+    double[] y = Arrays.stream(rows).mapToDouble(row -> REACTION[row]).toArray();
+    int[] subjects = Arrays.stream(rows).map(row -> row / 10).toArray();
+    double[] err = Arrays.stream(subjects).mapToDouble(id -> 7 * (id + 1) % 11).toArray();
+    double[] even = Arrays.stream(subjects).mapToDouble(id -> id % 2).toArray();
+    Regressors x = Regressors.line("err", err).and("long", even).and("days", days);
+    RandomIntercept fit = RandomIntercept.fit(x, y, subjects).orElseThrow();
+    near(fit.estimate("intercept"), 238.75863508, 1e-6);
+    near(fit.estimate("err"), 0.05985282876, 1e-4);
+    near(fit.estimate("long"), 22.12732053880, 1e-5);
+    near(fit.estimate("days"), 10.72479981332, 1e-6);
+    near(fit.standardError("err"), 2.6838819870, 1e-5);
+    near(fit.standardError("long"), 16.3751175271, 1e-5);
+    near(fit.standardError("days"), 0.7915829193, 1e-6);
+    near(fit.varianceBetween(), 1108.7995817, 1e-5);
+    near(fit.varianceWithin(), 817.7067242, 1e-5);
+    near(fit.degreesOfFreedom("err").orElseThrow(), 14.46971738, 1e-5);
+    near(fit.degreesOfFreedom("long").orElseThrow(), 14.67552235, 1e-5);
+    near(fit.degreesOfFreedom("days").orElseThrow(), 147.31640274, 1e-5);
+  }
+
   @Test
   void refusesWhatHasNoAnswer() {
     int[] alone = {0, 1, 2, 3};

@@ -119,6 +119,6 @@ class RepeatabilitiesTest {
         runs.add(TestRun.of(study, "B" + i + "-" + j).boilTime(builds[i][j]).result());
       }
     }
-    return Repeatabilities.of(runs, 0.95);
+    return Repeatabilities.of(runs, 0.95).scatter();
   }
 }

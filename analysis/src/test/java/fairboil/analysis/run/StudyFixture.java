@@ -131,6 +131,23 @@ final class StudyFixture {
     return this;
   }
 
+  /** A channel of which so many missing readings are faults. */
+  StudyFixture faulty(int faults, Role role, double... celsius) {
+    Channel last = channel(role, celsius).channels.remove(channels.size() - 1);
+    channels.add(
+        new Channel(
+            last.name(),
+            role,
+            last.sensor(),
+            last.unit(),
+            last.values(),
+            last.resolution(),
+            faults,
+            last.empty() - faults,
+            last.place()));
+    return this;
+  }
+
   private static Key key() {
     return new Key(STUDY, "A-1");
   }

@@ -53,6 +53,12 @@ public record Finding(
     return new Finding(severity, place, problem, remedy, Optional.of(row));
   }
 
+  /** The same finding, told from outside the folder that holds its file. */
+  public Finding in(String folder) {
+    return new Finding(
+        severity, place.in(folder), problem, remedy, mend.map(row -> row.in(folder)));
+  }
+
   /** Sorts the worst first, then by place, then by what is wrong. */
   @Override
   public int compareTo(Finding other) {

@@ -1,9 +1,11 @@
 package fairboil.ingest.finding;
 
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 
 /**
  * Where in a study something stands: a file, and within it a line and a column where they are
@@ -25,6 +27,8 @@ public record Place(String file, OptionalInt line, Optional<String> column)
       Comparator.comparing(Place::file)
           .thenComparingInt(place -> place.line().orElse(0))
           .thenComparing(place -> place.column().orElse(""));
+
+  private static final Pattern LETTERS = Pattern.compile("[A-Z]{1,3}");
 
   /** Checks that there is a file and that lines count from 1. */
   public Place {
@@ -58,18 +62,33 @@ public record Place(String file, OptionalInt line, Optional<String> column)
     return new Place(file, line, Optional.of(name));
   }
 
+  /** The same place, its file named from outside the folder that holds it. */
+  public Place in(String folder) {
+    return new Place(folder + "/" + file, line, column);
+  }
+
   /** Sorts by file, then line, then column. */
   @Override
   public int compareTo(Place other) {
     return ORDER.compare(this, other);
   }
 
-  /** {@code runs.csv, line 7, column water}: as a person would say it. */
+  /**
+   * {@code runs.csv, line 7, column water}: as a person would say it; in a workbook {@code
+   * study.xlsx!runs, cell C7}.
+   */
   @Override
   public String toString() {
+    if (isTab() && line.isPresent() && column.filter(LETTERS.asMatchPredicate()).isPresent()) {
+      return file + ", cell " + column.get() + line.getAsInt();
+    }
     StringBuilder text = new StringBuilder(file);
-    line.ifPresent(number -> text.append(", line ").append(number));
+    line.ifPresent(number -> text.append(isTab() ? ", row " : ", line ").append(number));
     column.ifPresent(name -> text.append(", column ").append(name));
     return text.toString();
+  }
+
+  private boolean isTab() {
+    return file.toLowerCase(Locale.ROOT).contains(".xlsx!");
   }
 }

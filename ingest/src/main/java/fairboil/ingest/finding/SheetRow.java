@@ -18,4 +18,9 @@ public record SheetRow(String sheet, Map<String, String> cells) {
     Objects.requireNonNull(sheet, "sheet");
     cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
   }
+
+  /** The same row, its sheet named from outside the folder that holds it. */
+  public SheetRow in(String folder) {
+    return new SheetRow(folder + "/" + sheet, cells);
+  }
 }

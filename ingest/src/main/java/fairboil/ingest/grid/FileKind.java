@@ -5,7 +5,9 @@ public enum FileKind {
   /** A sheet as CSV: 64 MB. */
   SHEET("sheet", 64),
   /** The log of a run: 200 MB. */
-  LOG("log", 200);
+  LOG("log", 200),
+  /** A workbook, packed as it is on disk: 64 MB. */
+  WORKBOOK("workbook", 64);
 
   private static final long MEGABYTE = 1_000_000;
 

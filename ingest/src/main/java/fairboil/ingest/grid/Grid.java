@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param place the file (in a workbook: the workbook and tab)
  * @param rows the rows, the header among them; unmodifiable
  * @param mark the decimal mark of its numbers
+ * @param columns how findings name its columns
  * @param blanks how many blank lines were left out
  * @param comments how many comment lines were left out
  * @param findings what a reader should know of how it was read; unmodifiable
@@ -21,6 +22,7 @@ public record Grid(
     Place place,
     List<GridRow> rows,
     DecimalMark mark,
+    ColumnNames columns,
     int blanks,
     int comments,
     List<Finding> findings) {
@@ -29,6 +31,7 @@ public record Grid(
   public Grid {
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(mark, "mark");
+    Objects.requireNonNull(columns, "columns");
     rows = List.copyOf(rows);
     findings = List.copyOf(findings);
   }

@@ -12,6 +12,11 @@ import java.util.Deque;
  */
 public record SourceFile(String name, long bytes, String sha256) {
 
+  /** The same file, named from outside the folder that holds it. */
+  public SourceFile in(String folder) {
+    return new SourceFile(folder + "/" + name, bytes, sha256);
+  }
+
   /** The same name without steps on the spot or back, such as {@code logs/a.csv}. */
   public String path() {
     Deque<String> steps = new ArrayDeque<>();

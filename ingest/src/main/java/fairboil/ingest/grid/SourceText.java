@@ -2,6 +2,7 @@ package fairboil.ingest.grid;
 
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
@@ -14,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The characters of a text file of a study, decoded as they are read. No byte is lost: what is not
@@ -35,6 +37,7 @@ public final class SourceText extends Reader {
   private boolean ended;
   private long oldBytes;
   private byte firstOldByte;
+  private Optional<SourceFile> madeFrom = Optional.empty();
   private long damaged;
 
   private SourceText(Place place, FingerprintStream in, Encoding encoding) {
@@ -63,6 +66,22 @@ public final class SourceText extends Reader {
       in.close();
       throw e;
     }
+  }
+
+  /**
+   * Text that was made from a file of another kind.
+   *
+   * @param place the file
+   * @param text the text, in UTF-8
+   * @param source the file with its fingerprint, which is that of this text too
+   */
+  public static SourceText of(Place place, byte[] text, SourceFile source) {
+    FingerprintStream in =
+        new FingerprintStream(place, new ByteArrayInputStream(text), FileKind.LOG);
+    SourceText made = new SourceText(place, in, Encoding.UTF_8);
+    made.bytes.flip();
+    made.madeFrom = Optional.of(source);
+    return made;
   }
 
   /** The file. */
@@ -191,7 +210,7 @@ public final class SourceText extends Reader {
    */
   public SourceFile source() throws IOException {
     in.skipToEnd();
-    return in.source();
+    return madeFrom.isPresent() ? madeFrom.get() : in.source();
   }
 
   @Override

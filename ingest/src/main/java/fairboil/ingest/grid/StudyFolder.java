@@ -122,6 +122,24 @@ public final class StudyFolder {
   }
 
   /**
+   * Opens a file of the study that is not text.
+   *
+   * @param name its name relative to the study folder, with forward or backward slashes
+   * @param kind what it is, which sets how large it may be
+   * @throws UnreadableException if the name leads out of the folder, nothing is there, it is not an
+   *     ordinary file, is too large, or may not be read
+   */
+  public SourceBytes openBytes(String name, FileKind kind) throws UnreadableException {
+    Place place = placeOf(name);
+    Path file = ordinaryFile(name, kind);
+    try {
+      return new SourceBytes(place, Files.newInputStream(file), kind);
+    } catch (IOException | SecurityException e) {
+      throw mayNotBeRead(place);
+    }
+  }
+
+  /**
    * Opens a file of the study that was read before, for its bytes; see {@link InputOpener}.
    *
    * @throws UnreadableException if it is not there any more, leads out of the folder, or may not be

@@ -85,7 +85,15 @@ final class LogParser {
     tellDate(shape, times.get().reader());
     TextLines lines = new TextLines(remarks.file(), replay);
     TableReader table =
-        new TableReader(lines, shape, times.get(), channels, joiner, large, remarks);
+        new TableReader(
+            lines,
+            shape,
+            times.get(),
+            channels,
+            joiner,
+            RowCounter.find(shape, columns, planner.columns()),
+            large,
+            remarks);
     table.readAll();
     asking.ask();
     return build(table, times.get(), channels);
@@ -151,6 +159,12 @@ final class LogParser {
             .filter(channel -> channel.plan().isKept())
             .filter(channel -> channel.judge(remarks))
             .toList();
+    if (table.times().size() == 0) {
+      remarks.error(
+          remarks.file(),
+          "no line of this log could be read as a time with readings",
+          "look at the first line under the header: it shows how the others are read");
+    }
     if (good.isEmpty() || table.times().size() == 0) {
       return Optional.empty();
     }

@@ -8,11 +8,15 @@ import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.grid.SourceText;
 import fairboil.ingest.grid.StudyFolder;
 import fairboil.ingest.grid.UnreadableException;
+import fairboil.ingest.grid.workbook.Tab;
+import fairboil.ingest.grid.workbook.Workbook;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Sensor;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -21,6 +25,8 @@ import java.util.Optional;
  * asked for. Safe for several threads.
  */
 public final class LogReader implements LogOpener {
+
+  private static final String WORKBOOK = ".xlsx";
 
   private final StudyFolder folder;
   private final List<Sensor> sensors;
@@ -59,6 +65,7 @@ public final class LogReader implements LogOpener {
         given
             .map(written -> written.strip().replace('\\', '/'))
             .or(() -> folder.find("logs/" + run.key().name() + ".csv"))
+            .or(() -> folder.find("logs/" + run.key().name() + WORKBOOK))
             .orElse("");
     return name.isEmpty()
         ? new OpenedLog(Optional.empty(), Optional.empty(), List.of())
@@ -67,8 +74,8 @@ public final class LogReader implements LogOpener {
 
   private OpenedLog open(Run run, String name, boolean given) {
     Remarks remarks = new Remarks(Place.of(name.isBlank() ? "." : name));
-    try (SourceText text = folder.open(name, FileKind.LOG)) {
-      return read(text, run);
+    try (SourceText text = text(name, remarks)) {
+      return read(text, run, remarks);
     } catch (UnreadableException e) {
       remarks.add(given ? ofCell(e.finding(), name, run) : e.finding());
     } catch (IOException e) {
@@ -83,8 +90,41 @@ public final class LogReader implements LogOpener {
         run.row().place(RunsSheet.LOG), name + ": " + finding.problem(), finding.remedy());
   }
 
-  private OpenedLog read(SourceText text, Run run) {
-    Remarks remarks = new Remarks(text.place());
+  private SourceText text(String name, Remarks remarks) throws UnreadableException {
+    return name.toLowerCase(Locale.ROOT).endsWith(WORKBOOK)
+        ? firstTab(name, remarks)
+        : folder.open(name, FileKind.LOG);
+  }
+
+  private SourceText firstTab(String name, Remarks remarks) throws UnreadableException {
+    try (Workbook workbook = Workbook.open(folder, name)) {
+      List<Tab> tabs = workbook.tabs();
+      if (tabs.isEmpty()) {
+        throw new UnreadableException(
+            remarks.file(), "this workbook has no tab with cells", "save the log as CSV");
+      }
+      List<Finding> findings = new ArrayList<>();
+      SourceText text = workbook.text(tabs.get(0), findings);
+      remarks.addAll(findings);
+      if (tabs.size() > 1) {
+        remarks.note(
+            remarks.file(),
+            "the log was read from the first of "
+                + tabs.size()
+                + " tabs, \u201c"
+                + tabs.get(0).name()
+                + "\u201d",
+            "save another tab as CSV if the log is there");
+      }
+      return text;
+    } catch (UnreadableException e) {
+      throw e;
+    } catch (IOException e) {
+      throw new UnreadableException(remarks.file(), "the log could not be read", "copy it again");
+    }
+  }
+
+  private OpenedLog read(SourceText text, Run run, Remarks remarks) {
     Optional<ParsedLog> parsed = Optional.empty();
     Optional<SourceFile> source = Optional.empty();
     try {

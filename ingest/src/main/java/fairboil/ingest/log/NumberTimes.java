@@ -17,6 +17,9 @@ final class NumberTimes implements TimeReader {
    */
   record Part(int column, char mark, double seconds) {}
 
+  /** No log is 300 years long: what stands there is no time, or a damaged one. */
+  private static final double LONGEST = 1e10;
+
   private final List<Part> parts;
   private final double[] base;
   private final int[] decimals;
@@ -47,6 +50,9 @@ final class NumberTimes implements TimeReader {
       }
       decimals[i] = Math.max(decimals[i], numbers.decimals());
       sum += (numbers.value() - first[i]) * part.seconds();
+    }
+    if (!(Math.abs(sum) <= LONGEST)) {
+      return false;
     }
     start(first);
     seconds = sum;

@@ -18,4 +18,12 @@ public record OpenedLog(Optional<Log> log, Optional<SourceFile> source, List<Fin
   public OpenedLog {
     findings = List.copyOf(findings);
   }
+
+  /** The same, told from outside the folder that holds the log. */
+  public OpenedLog in(String folder) {
+    return new OpenedLog(
+        log,
+        source.map(file -> file.in(folder)),
+        findings.stream().map(finding -> finding.in(folder)).toList());
+  }
 }

@@ -66,6 +66,9 @@ final class PartTimes implements TimeReader {
   }
 
   private boolean take(int[] parts, double ofDay) {
+    if (!(ofDay >= 0 && ofDay < DAY)) {
+      return false;
+    }
     long day;
     try {
       int year = parts[0] < 100 ? 2000 + parts[0] : parts[0];
@@ -79,7 +82,7 @@ final class PartTimes implements TimeReader {
       firstClock = ofDay;
     }
     seconds = (day - firstDay) * DAY + ofDay - firstClock;
-    return ofDay >= 0 && ofDay < DAY;
+    return true;
   }
 
   @Override

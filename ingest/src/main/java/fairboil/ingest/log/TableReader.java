@@ -23,6 +23,8 @@ final class TableReader {
   private final Optional<LongForm.Joiner> joiner;
   private final Remarks remarks;
   private final LargeLogs large;
+  private final Optional<RowCounter> counter;
+  private final StatedFigures stated;
   private final Tally tally = new Tally();
   private final Series times = new Series();
   private final LineNumbers lines = new LineNumbers();
@@ -43,8 +45,11 @@ final class TableReader {
       TimePlan plan,
       List<ChannelReader> channels,
       Optional<LongForm.Joiner> joiner,
+      Optional<RowCounter> counter,
       LargeLogs large,
       Remarks remarks) {
+    this.counter = counter;
+    this.stated = new StatedFigures(shape);
     this.large = large;
     this.rows = new RowLines(lines, shape.separator());
     this.shape = shape;
@@ -139,6 +144,9 @@ final class TableReader {
     }
     times.add(seconds);
     lines.add(line);
+    if (counter.isPresent()) {
+      counter.get().take(cells, line);
+    }
     for (ChannelReader channel : channels) {
       channel.read(cells, line);
     }
@@ -169,7 +177,7 @@ final class TableReader {
       tally.setAside(RowFate.HEADER, rows.number());
       headersAgain.add(times.size());
     } else if (isTimeEmpty(cells)) {
-      withoutTime();
+      withoutTime(cells);
     } else if (!plan.reader().read(cells)) {
       unreadableTime(cells);
     } else {
@@ -213,11 +221,11 @@ final class TableReader {
     return plan.columns().stream().allMatch(cells::isEmpty);
   }
 
-  private void withoutTime() {
+  private void withoutTime(LineCells cells) {
     if (plan.emptyTimes() == RowFate.OUTSIDE_RUN) {
       tally.setAside(RowFate.OUTSIDE_RUN, rows.number());
     } else {
-      waitForMore();
+      waitForMore(cells);
     }
   }
 
@@ -227,7 +235,7 @@ final class TableReader {
     } else if (rows.isUnended() && times.size() > 0 && startsLikeReading(rows.text())) {
       cutOff();
     } else {
-      waitForMore();
+      waitForMore(cells);
     }
   }
 
@@ -237,7 +245,8 @@ final class TableReader {
   }
 
   // Text is the end of the table if nothing follows it, and a fault if readings do.
-  private void waitForMore() {
+  private void waitForMore(LineCells cells) {
+    stated.take(rows.number(), rows.text(), cells);
     if (waiting.isEmpty()) {
       firstWaiting = rows.text().strip();
     }
@@ -257,7 +266,10 @@ final class TableReader {
               + " after the table taken as text: "
               + Spell.quoted(firstWaiting),
           "");
-    } else if (tally.count(RowFate.NO_TIME) == 0) {
+    } else {
+      stated.forget();
+    }
+    if (!footer && tally.count(RowFate.NO_TIME) == 0) {
       remarks.warning(
           remarks.line(first),
           "the time on this line could not be read, so the line was set aside: "
@@ -270,6 +282,7 @@ final class TableReader {
 
   private void otherWidth(LineCells cells) throws IOException {
     int count = cells.count();
+    counter.ifPresent(counted -> counted.take(cells, rows.number()));
     if (count < shape.width()) {
       if (rows.isUnended() && times.size() > 0) {
         cutOff();
@@ -300,6 +313,11 @@ final class TableReader {
     if (ragged > 2 && ragged * 20 > ragged + times.size()) {
       tellTooMany(ragged);
       return false;
+    }
+    if (joiner.isEmpty() && headersAgain.isEmpty()) {
+      long aside = ragged + damaged + tally.count(RowFate.NO_TIME) + tally.count(RowFate.CUT_OFF);
+      stated.tell(times.size(), times.size() + aside, channels, remarks);
+      counter.ifPresent(counted -> counted.tell(remarks));
     }
     tellRagged(shortLine, shortCells, ragged);
     tellRagged(longLine, longCells, ragged);

@@ -315,9 +315,16 @@ final class TimePlanner {
         answer(column, guess.orElse("")));
   }
 
+  private static boolean saysReading(HeaderName header) {
+    return header.unit().isPresent() || RoleWords.of(header.words()).isPresent();
+  }
+
   private void askForTime() {
     Optional<LogColumn> rising =
-        columns.stream().filter(column -> new NumberRange(shape, column).isRising()).findFirst();
+        columns.stream()
+            .filter(column -> !saysReading(column.header()))
+            .filter(column -> new NumberRange(shape, column).isRising())
+            .findFirst();
     String problem =
         shape.header().isEmpty()
             ? "the table has no header: say which column is time and which is temperature"

@@ -142,7 +142,7 @@ final class Timeline {
     if (kind == TimeAxis.Kind.ELAPSED) {
       return 0;
     }
-    if (kind == TimeAxis.Kind.TIME_OF_DAY && fall > HALF_DAY) {
+    if (kind == TimeAxis.Kind.TIME_OF_DAY && fall > HALF_DAY && fall <= DAY) {
       return DAY;
     }
     double slack = 10 * interval + 2;

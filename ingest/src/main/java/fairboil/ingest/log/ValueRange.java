@@ -20,6 +20,10 @@ final class ValueRange {
     return count;
   }
 
+  double lowest() {
+    return lowest;
+  }
+
   double highest() {
     return highest;
   }

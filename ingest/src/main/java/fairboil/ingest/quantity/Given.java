@@ -30,6 +30,11 @@ public record Given<T>(T value, String written, Optional<Unit> unit, Place place
     return new Given<>(value, written, Optional.empty(), place);
   }
 
+  /** The same cell, its file named from outside the folder that holds it. */
+  public Given<T> in(String folder) {
+    return new Given<>(value, written, unit, place.in(folder));
+  }
+
   /** The same cell, read as something else. */
   public <U> Given<U> map(Function<? super T, ? extends U> reading) {
     return new Given<>(reading.apply(value), written, unit, place);

@@ -70,8 +70,7 @@ final class ColumnFindings {
   }
 
   private Finding unknown(HeaderCell cell) {
-    Finding finding =
-        UnknownColumn.finding(header, schema, cell.written(), filled(body, cell.index()));
+    Finding finding = UnknownColumn.finding(header, schema, cell, filled(body, cell.index()));
     Optional<String> event =
         schema.equals(RunsSheet.SCHEMA)
             ? HeaderName.of(cell.written()).stream()
@@ -109,7 +108,7 @@ final class ColumnFindings {
         .mapToObj(
             index ->
                 Finding.warning(
-                    header.place().column("#" + (index + 1)),
+                    header.place(index, "#" + (index + 1)),
                     "this column has no header, so its cells were left out",
                     "write a header above them"))
         .toList();

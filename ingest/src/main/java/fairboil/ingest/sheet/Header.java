@@ -2,6 +2,8 @@ package fairboil.ingest.sheet;
 
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.grid.ColumnNames;
+import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.GridRow;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Unit;
@@ -27,20 +29,26 @@ final class Header {
   private final Place place;
   private final SheetSchema schema;
   private final GridRow row;
+  private final ColumnNames names;
   private final Map<String, Column<?>> columns = new HashMap<>();
   private final List<HeaderCell> cells = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
-  private Header(Place place, SheetSchema schema, GridRow row) {
+  private Header(Place place, SheetSchema schema, GridRow row, ColumnNames names) {
     this.place = place;
+    this.names = names;
     this.schema = schema;
     this.row = row;
     schema.columns().forEach(column -> columns.put(Words.key(column.name()), column));
   }
 
   /** Recognises the cells of a header row. */
-  static Header of(Place file, SheetSchema schema, GridRow row) {
-    Header header = new Header(Place.of(file.file(), row.line()), schema, row);
+  static Header of(Grid grid, SheetSchema schema, GridRow row) {
+    return of(grid.place(), schema, row, grid.columns());
+  }
+
+  static Header of(Place file, SheetSchema schema, GridRow row, ColumnNames names) {
+    Header header = new Header(Place.of(file.file(), row.line()), schema, row, names);
     Set<Column<?>> taken = new HashSet<>();
     for (int index = 0; index < row.cells().size(); index++) {
       header.add(index, row.cell(index), taken);
@@ -50,7 +58,7 @@ final class Header {
 
   /** How many cells of a row name columns of the schema. */
   static int known(SheetSchema schema, GridRow row) {
-    Header header = of(Place.of(schema.file()), schema, row);
+    Header header = of(Place.of(schema.file()), schema, row, ColumnNames.HEADERS);
     return (int) header.cells.stream().filter(cell -> cell.column().isPresent()).count();
   }
 
@@ -65,7 +73,9 @@ final class Header {
         return;
       }
     }
-    cells.add(new HeaderCell(index, unique(written), Optional.empty(), Optional.empty()));
+    String unique = unique(index, written);
+    cells.add(
+        new HeaderCell(index, unique, names.of(index, unique), Optional.empty(), Optional.empty()));
   }
 
   private static boolean isBracketed(String written) {
@@ -81,19 +91,20 @@ final class Header {
     if (!taken.add(column)) {
       findings.add(
           Finding.error(
-              place.column(written),
+              place(index, written),
               "a second column is headed " + column.name() + ", so it was left out",
               "keep one of them, or rename this one"));
       return;
     }
     Optional<Unit> unit = way.unitOf(column.headerDimensions());
     if (way.hasUnit() && takesUnits(column) && unit.isEmpty()) {
-      checkUnit(written, column, way.unit());
+      checkUnit(index, written, column, way.unit());
     }
-    cells.add(new HeaderCell(index, written, Optional.of(column), unit));
+    String named = names.of(index, written);
+    cells.add(new HeaderCell(index, written, named, Optional.of(column), unit));
   }
 
-  private void checkUnit(String written, Column<?> column, String text) {
+  private void checkUnit(int index, String written, Column<?> column, String text) {
     if (TIME_FORM.matcher(text.toLowerCase(Locale.ROOT)).matches()) {
       return;
     }
@@ -103,33 +114,33 @@ final class Header {
             .filter(unit -> column.headerDimensions().stream().anyMatch(unit::measures))
             .count();
     if (fitting > 1) {
-      findings.add(ambiguous(written, text));
+      findings.add(ambiguous(place(index, written), text));
     } else if (!meanings.isEmpty()) {
       findings.add(
           Finding.error(
-              place.column(written),
+              place(index, written),
               Words.quoted(text) + " is no unit of " + column.name(),
               "write a unit that fits, as in the example " + column.example()));
     } else {
       findings.add(
           Finding.note(
-              place.column(written),
+              place(index, written),
               Words.quoted(text) + " in the header is not a unit that is known here",
               "cells of this column need their own units"));
     }
   }
 
-  private Finding ambiguous(String written, String text) {
+  private static Finding ambiguous(Place place, String text) {
     boolean ounces = Words.key(text).startsWith("o");
     return Finding.error(
-        place.column(written),
+        place,
         Words.quoted(text) + " in the header could be a weight or a volume",
         ounces
             ? "write (oz wt) for a weight or (fl oz) for a volume"
             : "write the unit in full in the header");
   }
 
-  private String unique(String written) {
+  private String unique(int index, String written) {
     long before =
         cells.stream()
             .filter(cell -> cell.column().isEmpty())
@@ -141,10 +152,15 @@ final class Header {
     String name = written + "#" + (before + 1);
     findings.add(
         Finding.note(
-            place.column(written),
+            place(index, written),
             "another column has the same header, so this one is called " + name,
             "give each column its own header"));
     return name;
+  }
+
+  /** The cell of the header at an index. */
+  Place place(int index, String written) {
+    return place.column(names.of(index, written));
   }
 
   /** The line of the header. */

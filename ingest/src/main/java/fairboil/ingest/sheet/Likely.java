@@ -134,7 +134,7 @@ final class Likely {
                   "event",
                   "mark,what,label",
                   "time",
-                  "elapsed,clock,at,lap",
+                  "elapsed,clock,at,total,total time,cumulative,split",
                   "by",
                   "tester,person,who")),
           SensorsSheet.SCHEMA,

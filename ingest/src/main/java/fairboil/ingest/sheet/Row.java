@@ -71,6 +71,22 @@ public final class Row {
     return extras;
   }
 
+  /** The same row, its cells told from outside the folder that holds the sheet. */
+  public Row in(String folder) {
+    Builder moved = new Builder(place.in(folder));
+    cells.forEach((column, given) -> moved.cells.put(column, given.in(folder)));
+    extras.forEach((header, given) -> moved.extras.put(header, given.in(folder)));
+    return moved.build();
+  }
+
+  /** Starts a row with the cells of this one, at its place. */
+  public Builder copy() {
+    Builder copy = new Builder(place);
+    copy.cells.putAll(cells);
+    copy.extras.putAll(extras);
+    return copy;
+  }
+
   @Override
   public String toString() {
     return "Row[" + place + ", " + cells.values() + ", " + extras + "]";
@@ -96,6 +112,12 @@ public final class Row {
     /** Fills in a cell with a value that stands in the column of that name. */
     public <T> Builder put(Column<T> column, T value) {
       return put(column, Given.of(value, value.toString(), place.column(column.name())));
+    }
+
+    /** Fills in the cell of a column as it stands in another row; leaves it if that is empty. */
+    public <T> Builder putFrom(Row other, Column<T> column) {
+      other.cell(column).ifPresent(given -> cells.put(column, given));
+      return this;
     }
 
     /** Fills in a cell of a column that the program does not know. */

@@ -24,6 +24,8 @@ public final class SettingsReader {
   private final Map<Column<?>, Place> taken = new HashMap<>();
   private final Row.Builder row;
   private final List<Finding> findings = new ArrayList<>();
+  private int settingAt;
+  private int valueAt;
 
   private SettingsReader(Grid grid) {
     this.grid = grid;
@@ -48,7 +50,9 @@ public final class SettingsReader {
     for (int i = 0; i < grid.rows().size(); i++) {
       List<String> header = grid.rows().get(i).cells().stream().map(Words::key).toList();
       if (header.contains(SETTING) && header.contains(VALUE)) {
-        readRows(i + 1, header.indexOf(SETTING), header.indexOf(VALUE), header.size());
+        settingAt = header.indexOf(SETTING);
+        valueAt = header.indexOf(VALUE);
+        readRows(i + 1, header.size());
         return;
       }
     }
@@ -59,7 +63,7 @@ public final class SettingsReader {
             "write setting,value as the first line, and one setting on each line under it"));
   }
 
-  private void readRows(int from, int nameAt, int valueAt, int columnCount) {
+  private void readRows(int from, int columnCount) {
     for (GridRow line : grid.rows().subList(from, grid.rows().size())) {
       Place place = Place.of(grid.place().file(), line.line());
       if (line.width() > columnCount) {
@@ -69,7 +73,7 @@ public final class SettingsReader {
                 "this row has more cells than the header, so it was set aside",
                 "put a value that holds a comma into quotation marks"));
       } else {
-        read(line.cell(nameAt), line.cell(valueAt), place);
+        read(line.cell(settingAt), line.cell(valueAt), place);
       }
     }
   }
@@ -87,10 +91,10 @@ public final class SettingsReader {
     }
   }
 
-  private static Finding unknown(String name, Place place) {
+  private Finding unknown(String name, Place place) {
     List<String> names = Settings.SCHEMA.columns().stream().map(Column::name).toList();
     return Finding.warning(
-        place.column(SETTING),
+        place.column(grid.columns().of(settingAt, SETTING)),
         name.isEmpty()
             ? "this value has no setting"
             : Words.quoted(name) + " is not a setting that is known here, so it was left out",
@@ -111,7 +115,11 @@ public final class SettingsReader {
                   + ", so this row was set aside",
               "keep one of the two rows"));
     } else if (!value.isEmpty()) {
-      put(column, value, new CellContext(unit, grid.mark()), place.column(VALUE));
+      put(
+          column,
+          value,
+          new CellContext(unit, grid.mark()),
+          place.column(grid.columns().of(valueAt, VALUE)));
     }
   }
 

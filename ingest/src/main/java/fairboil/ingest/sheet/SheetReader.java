@@ -60,7 +60,7 @@ public final class SheetReader {
     if (at > 0) {
       findings.add(titles(grid, at));
     }
-    Header header = Header.of(grid.place(), schema, grid.rows().get(at));
+    Header header = Header.of(grid, schema, grid.rows().get(at));
     List<GridRow> body = grid.rows().subList(at + 1, grid.rows().size());
     findings.addAll(ColumnFindings.of(schema, header, body));
     List<Column<?>> missing = header.missing();
@@ -146,7 +146,7 @@ public final class SheetReader {
     if (text.isEmpty()) {
       return;
     }
-    Place cell = place.column(header.written());
+    Place cell = place.column(header.named());
     if (header.column().isEmpty()) {
       row.extra(header.written(), Given.of(text, text, cell));
     } else {

@@ -5,9 +5,11 @@ import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.Given;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -40,6 +42,10 @@ final class StopwatchCheck {
           List.of(Event.GAS_LIT, Event.FLAME_OUT),
           List.of(Event.FLAME_OUT, Event.GLOW_OUT));
 
+  /** What happens only once in a burn. */
+  private static final Set<Event> ONCE =
+      EnumSet.of(Event.LIT, Event.GAS_LIT, Event.BOIL, Event.FLAME_OUT, Event.GLOW_OUT);
+
   private final List<Finding> findings = new ArrayList<>();
   private final Set<Row> asked = new HashSet<>();
 
@@ -65,6 +71,8 @@ final class StopwatchCheck {
     List<Row> left = marks.stream().filter(mark -> !asked.contains(mark)).toList();
     lateLighting(left);
     outOfOrder(left);
+    Laps.compare(marks).ifPresent(findings::add);
+    markedTwice(left);
   }
 
   private void turnedIntoHours(List<Row> marks) {
@@ -126,7 +134,53 @@ final class StopwatchCheck {
       Optional<Row> before = first(marks, pair.get(0));
       Optional<Row> after = first(marks, pair.get(1));
       if (before.isPresent() && after.isPresent() && isEarlier(after.get(), before.get())) {
-        laps(before.get(), after.get());
+        Optional<String> addedUp = Laps.addedUp(marks);
+        if (addedUp.isPresent()) {
+          askLaps(marks, before.get(), after.get(), addedUp.get());
+          return;
+        }
+        tooEarly(before.get(), after.get());
+      }
+    }
+  }
+
+  // If one mark is a lap all are, whether or not they rise.
+  private void askLaps(List<Row> marks, Row before, Row after, String addedUp) {
+    marks.stream().filter(mark -> seconds(mark) > 0).forEach(asked::add);
+    findings.add(
+        Finding.error(
+            time(after).place(),
+            isBefore(after, before) + ", so the marks of this run were set aside",
+            "correct the mark that is wrong, or, if these are laps, type the time since the"
+                + " stopwatch was started: "
+                + addedUp));
+  }
+
+  private static String isBefore(Row after, Row before) {
+    return String.format(
+        Locale.ROOT,
+        "%s at %s is earlier than %s at %s",
+        after.get(StopwatchSheet.EVENT),
+        written(after),
+        before.get(StopwatchSheet.EVENT),
+        written(before));
+  }
+
+  // Two people may see the same thing; one who sees it twice writes of another run.
+  private void markedTwice(List<Row> marks) {
+    Map<List<Object>, Row> seen = new LinkedHashMap<>();
+    for (Row mark : marks) {
+      Optional<Event> event = event(mark).filter(ONCE::contains);
+      List<Object> key = List.of(event, mark.value(StopwatchSheet.BY));
+      Row before = event.isEmpty() ? null : seen.putIfAbsent(key, mark);
+      if (before != null && seconds(before) != seconds(mark)) {
+        findings.add(
+            Finding.warning(
+                time(mark).place(),
+                event.get().label()
+                    + " was marked before in this run, at "
+                    + Words.quoted(written(before)),
+                "see whether this mark belongs to another run, or take one of the two out"));
       }
     }
   }
@@ -135,18 +189,12 @@ final class StopwatchCheck {
     return isElapsed(mark) && isElapsed(other) && seconds(mark) < seconds(other);
   }
 
-  private void laps(Row before, Row after) {
+  private void tooEarly(Row before, Row after) {
     if (asked.add(after)) {
       findings.add(
           Finding.error(
               time(after).place(),
-              String.format(
-                  java.util.Locale.ROOT,
-                  "%s at %s is earlier than %s at %s, so the mark was set aside",
-                  after.get(StopwatchSheet.EVENT),
-                  written(after),
-                  before.get(StopwatchSheet.EVENT),
-                  written(before)),
+              isBefore(after, before) + ", so the mark was set aside",
               "if these are laps, add them up: each mark is the time since the stopwatch was"
                   + " started"));
     }

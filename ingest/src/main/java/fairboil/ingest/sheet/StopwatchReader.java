@@ -30,7 +30,8 @@ public final class StopwatchReader {
           "the marks of a run",
           List.of(StopwatchSheet.RUN, StopwatchSheet.BUILD, StopwatchSheet.BY));
 
-  private record EventColumn(int index, String written, String event, Optional<Unit> unit) {}
+  private record EventColumn(
+      int index, String written, String named, String event, Optional<Unit> unit) {}
 
   private final Grid grid;
   private final Header header;
@@ -40,7 +41,7 @@ public final class StopwatchReader {
 
   private StopwatchReader(Grid grid, int headerAt) {
     this.grid = grid;
-    this.header = Header.of(grid.place(), WIDE, grid.rows().get(headerAt));
+    this.header = Header.of(grid, WIDE, grid.rows().get(headerAt));
     this.body = grid.rows().subList(headerAt + 1, grid.rows().size());
   }
 
@@ -66,7 +67,7 @@ public final class StopwatchReader {
       return false;
     }
     int at = SheetReader.headerRow(StopwatchSheet.SCHEMA, grid);
-    Header header = Header.of(grid.place(), StopwatchSheet.SCHEMA, grid.rows().get(at));
+    Header header = Header.of(grid, StopwatchSheet.SCHEMA, grid.rows().get(at));
     var known = header.known().keySet();
     return !known.contains(StopwatchSheet.EVENT)
         && header.cells().stream().anyMatch(cell -> eventColumn(cell).isPresent());
@@ -110,6 +111,7 @@ public final class StopwatchReader {
                             new EventColumn(
                                 cell.index(),
                                 cell.written(),
+                                cell.named(),
                                 event.label(),
                                 way.unitOf(List.of(Dimension.DURATION)))))
         .findFirst();
@@ -130,12 +132,13 @@ public final class StopwatchReader {
     if (!times) {
       return Optional.empty();
     }
-    return Optional.of(new EventColumn(cell.index(), cell.written(), way.name(), unit));
+    return Optional.of(
+        new EventColumn(cell.index(), cell.written(), cell.named(), way.name(), unit));
   }
 
   private Finding notAnEvent(HeaderCell cell) {
     return Finding.note(
-        header.place().column(cell.written()),
+        header.place().column(cell.named()),
         "this column is no event and holds no times, so it was left out",
         "events are lit, gas lit, pot on, boil, pot off, flame out, glow out and so on");
   }
@@ -151,7 +154,7 @@ public final class StopwatchReader {
     } else if (line.cell(run.index()).isEmpty()) {
       findings.add(
           Finding.error(
-              place.column(run.written()),
+              place.column(run.named()),
               "this row has no run, so it was set aside",
               "fill in the name of the run"));
     } else {
@@ -164,7 +167,7 @@ public final class StopwatchReader {
     if (text.isEmpty()) {
       return;
     }
-    Place cell = place.column(event.written());
+    Place cell = place.column(event.named());
     CellContext context = new CellContext(event.unit(), grid.mark());
     Reading<ClockTime> reading = StopwatchSheet.TIME.read(text, context);
     if (reading instanceof Reading.Read<ClockTime> read) {
@@ -186,7 +189,7 @@ public final class StopwatchReader {
       for (Column<String> known :
           List.of(StopwatchSheet.RUN, StopwatchSheet.BUILD, StopwatchSheet.BY)) {
         if (known.equals(column)) {
-          mark.put(known, Given.of(text, text, place.column(shared.written())));
+          mark.put(known, Given.of(text, text, place.column(shared.named())));
         }
       }
     }

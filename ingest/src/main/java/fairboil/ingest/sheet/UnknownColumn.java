@@ -25,9 +25,13 @@ final class UnknownColumn {
    *
    * @param cells its cells that are not empty
    */
-  static Finding finding(Header header, SheetSchema schema, String written, List<String> cells) {
-    Place place = header.place().column(written);
+  static Finding finding(Header header, SheetSchema schema, HeaderCell cell, List<String> cells) {
+    String written = cell.written();
+    Place place = header.place().column(cell.named());
     HeaderName name = HeaderName.of(written).get(0);
+    if (schema.equals(StopwatchSheet.SCHEMA) && Laps.isHeader(name.name())) {
+      return Laps.column(place, header.known().containsKey(StopwatchSheet.TIME));
+    }
     Optional<Finding> asked = Likely.asked(schema, name.name()).map(ask -> ask.at(place));
     if (asked.isPresent()) {
       return asked.get();

@@ -11,8 +11,7 @@ class PlaceTest {
   void saysOnlyWhatIsKnown() {
     assertThat(Place.of("logs/a.csv")).hasToString("logs/a.csv");
     assertThat(Place.of("logs/a.csv", 3)).hasToString("logs/a.csv, line 3");
-    assertThat(Place.of("study.xlsx!runs", 3).column("D"))
-        .hasToString("study.xlsx!runs, line 3, column D");
+    assertThat(Place.of("study.xlsx!runs", 3).column("D")).hasToString("study.xlsx!runs, cell D3");
   }
 
   @Test

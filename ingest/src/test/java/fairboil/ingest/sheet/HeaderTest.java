@@ -6,6 +6,7 @@ import fairboil.ingest.choice.Choice;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.grid.ColumnNames;
 import fairboil.ingest.grid.GridRow;
 import fairboil.ingest.quantity.DecimalMark;
 import fairboil.ingest.quantity.Reading;
@@ -37,7 +38,8 @@ class HeaderTest {
           Settings.SCHEMA);
 
   private static Header header(SheetSchema schema, String... cells) {
-    return Header.of(Place.of(schema.file()), schema, new GridRow(1, List.of(cells)));
+    return Header.of(
+        Place.of(schema.file()), schema, new GridRow(1, List.of(cells)), ColumnNames.HEADERS);
   }
 
   static Stream<SheetSchema> caseAndSeparatorsDoNotMatter() {

@@ -44,6 +44,7 @@ public final class ChartBook {
   private final Results results;
   private final Display display;
   private final Captions captions;
+  private final Tips tips;
   private final DesignStyles styles;
   private final List<Plan> plans;
   private final List<String> names;
@@ -52,6 +53,7 @@ public final class ChartBook {
     this.results = results;
     this.display = display;
     this.captions = Captions.in(display, results.confidence());
+    this.tips = new Tips(results, display);
     this.styles = DesignStyles.of(results.builds().stream().map(BuildResult::build).toList());
     this.plans = plans();
     this.names = Slugs.of(plans.stream().map(Plan::name).toList());
@@ -118,7 +120,7 @@ public final class ChartBook {
         plan.kind(),
         plan.subject(),
         names.get(index),
-        painter.png(drawn.sheet()),
+        painter.painted(drawn.sheet()),
         drawn.sheet().width(),
         drawn.sheet().height(),
         drawn.caption().alternative(),
@@ -195,9 +197,9 @@ public final class ChartBook {
         format -> {
           double confidence = EffectWords.confidence(results, effect);
           Caption caption = Captions.in(display, confidence).holeEffect(effect);
-          return new Drawn(
-              new HoleEffectChart(effect, styles, display, confidence, format).sheet(caption),
-              caption);
+          Sheet sheet =
+              new HoleEffectChart(effect, styles, display, confidence, format).sheet(caption);
+          return new Drawn(tips.on(sheet, effect), caption);
         });
   }
 
@@ -318,7 +320,7 @@ public final class ChartBook {
             display,
             results.confidence(),
             format);
-    return new Drawn(chart.sheet(caption), caption);
+    return new Drawn(tips.on(chart.sheet(caption), measure, some), caption);
   }
 
   private Map<Ring, List<RingResult>> rings() {

@@ -48,7 +48,8 @@ final class ForestChart {
   Sheet sheet(Caption caption) {
     List<KeyEntry> key =
         List.of(
-            new KeyEntry.Symbol(Glyph.DIAMOND, Hue.BLUE, Fill.FULL, SIZE, "settled: 0 lies outside"),
+            new KeyEntry.Symbol(
+                Glyph.DIAMOND, Hue.BLUE, Fill.FULL, SIZE, "settled: 0 lies outside"),
             new KeyEntry.Symbol(Glyph.DIAMOND, Hue.GREY, Fill.HOLLOW, SIZE, "not settled"),
             new KeyEntry.Stroke(Hue.GREY, Dash.SOLID, 2, confidence + " interval"));
     List<String> levels = pairs.stream().map(Comparison::level).distinct().toList();

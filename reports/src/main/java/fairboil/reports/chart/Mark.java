@@ -75,6 +75,22 @@ public sealed interface Mark {
    */
   record Moment(double x, String text) implements Mark {}
 
+  /**
+   * What a place tells to a reader who comes near it on a screen. It is not drawn.
+   *
+   * @param spot where
+   * @param size how wide the place is
+   * @param text what it tells, in one line
+   */
+  record Tip(Spot spot, double size, String text) implements Mark {
+
+    /** Checks that it tells something. */
+    public Tip {
+      Objects.requireNonNull(spot, "spot");
+      Objects.requireNonNull(text, "text");
+    }
+  }
+
   /** Whether a marker is filled. */
   enum Fill {
     /** Filled, with a thin white edge. */

@@ -28,4 +28,9 @@ public record Panel(
     Objects.requireNonNull(y, "y");
     marks = List.copyOf(marks);
   }
+
+  /** The same panel with other marks. */
+  Panel with(List<Mark> others) {
+    return new Panel(box, heading, note, x, y, edge, lanes, others);
+  }
 }

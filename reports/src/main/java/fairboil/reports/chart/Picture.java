@@ -1,5 +1,6 @@
 package fairboil.reports.chart;
 
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -17,9 +18,10 @@ public final class Picture {
   private final int height;
   private final String alternative;
   private final String caption;
+  private final List<Painted.Tip> tips;
 
   /**
-   * A finished chart.
+   * A finished chart whose points tell nothing.
    *
    * @param kind what it shows
    * @param subject what it is about: a measure, a ring or a run by its shown name
@@ -39,10 +41,24 @@ public final class Picture {
       int height,
       String alternative,
       String caption) {
+    this(kind, subject, name, new Painted(png, List.of()), width, height, alternative, caption);
+  }
+
+  /** A finished chart as it was painted; the rest as above. */
+  public Picture(
+      Kind kind,
+      String subject,
+      String name,
+      Painted painted,
+      int width,
+      int height,
+      String alternative,
+      String caption) {
     this.kind = Objects.requireNonNull(kind, "kind");
     this.subject = Objects.requireNonNull(subject, "subject");
     this.name = Objects.requireNonNull(name, "name");
-    this.png = png.clone();
+    this.png = painted.png();
+    this.tips = painted.tips();
     this.width = width;
     this.height = height;
     this.alternative = Objects.requireNonNull(alternative, "alternative");
@@ -107,5 +123,10 @@ public final class Picture {
   /** What to see, with n. */
   public String caption() {
     return caption;
+  }
+
+  /** The places on it that tell something; unmodifiable. */
+  public List<Painted.Tip> tips() {
+    return tips;
   }
 }

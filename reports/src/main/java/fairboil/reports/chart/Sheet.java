@@ -1,5 +1,6 @@
 package fairboil.reports.chart;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -57,5 +58,12 @@ public record Sheet(
   /** Where the panels may start: below title, subtitle and key. */
   static int headerHeight(boolean withKey) {
     return withKey ? 84 : 58;
+  }
+
+  /** The same sheet with another first panel. */
+  Sheet withFirst(Panel panel) {
+    List<Panel> others = new ArrayList<>(panels);
+    others.set(0, panel);
+    return new Sheet(title, subtitle, key, others, width, height, sharpness);
   }
 }

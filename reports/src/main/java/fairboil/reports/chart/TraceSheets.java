@@ -50,11 +50,15 @@ final class TraceSheets {
 
   /** From and to which temperature each panel reaches. */
   String temperatures() {
-    return Math.round(up.from())
+    return whole(up.from())
         + " to "
-        + Math.round(up.to())
+        + whole(up.to())
         + " "
         + degrees.display().symbol(Dimension.TEMPERATURE);
+  }
+
+  private static String whole(double value) {
+    return (Math.round(value) < 0 ? "\u2212" : "") + Math.abs(Math.round(value));
   }
 
   private static List<Curve> curves(RunResult run) {

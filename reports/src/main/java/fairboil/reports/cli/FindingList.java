@@ -1,20 +1,21 @@
 package fairboil.reports.cli;
 
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.Severity;
 import fairboil.ingest.finding.SheetRow;
+import fairboil.reports.words.FindingGroup;
+import fairboil.reports.words.Plural;
 import java.io.PrintWriter;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Findings as a terminal shows them: alike ones taken together, the worst first. */
 final class FindingList {
 
-  /** So many findings that differ only in their line are shown as one with a count. */
-  private static final int ALIKE = 4;
+  /** So many of the places of alike findings are named; the others are counted. */
+  private static final int PLACES_BY_NAME = 3;
 
   private final List<Finding> findings;
 
@@ -24,9 +25,7 @@ final class FindingList {
 
   /** Everything, with the rows that would mend it. */
   void printAll(PrintWriter out) {
-    for (List<Finding> alike : grouped(findings)) {
-      print(alike, out);
-    }
+    FindingGroup.of(findings).forEach(alike -> print(alike, out));
     out.flush();
   }
 
@@ -63,37 +62,22 @@ final class FindingList {
     return n + " " + severity.label() + (n == 1 ? "" : "s");
   }
 
-  private static List<List<Finding>> grouped(List<Finding> findings) {
-    Map<List<String>, List<Finding>> groups = new LinkedHashMap<>();
-    for (Finding finding : findings) {
-      groups.computeIfAbsent(kind(finding), kind -> new ArrayList<>()).add(finding);
-    }
-    return List.copyOf(groups.values());
+  /** Alike findings as one line: the first places by name, the others as a count. */
+  private static void print(FindingGroup alike, PrintWriter out) {
+    Place first = alike.places().get(0);
+    Finding finding =
+        new Finding(alike.severity(), first, alike.problem(), alike.remedy(), alike.mend());
+    String said = finding.toString().substring(first.toString().length());
+    out.println(Terminal.oneLine(places(alike.places()) + said));
+    alike.mend().ifPresent(row -> out.println("  mend: " + Terminal.oneLine(pasteable(row))));
   }
 
-  /** What two findings share that differ only in their line. */
-  private static List<String> kind(Finding finding) {
-    return List.of(
-        finding.severity().label(),
-        finding.place().file(),
-        finding.place().column().orElse(""),
-        finding.problem(),
-        finding.remedy());
-  }
-
-  private static void print(List<Finding> alike, PrintWriter out) {
-    if (alike.size() < ALIKE) {
-      alike.forEach(finding -> print(finding, out));
-      return;
-    }
-    Finding first = alike.get(0);
-    print(first, out);
-    out.println("  … and " + (alike.size() - 1) + " more like it in " + first.place().file());
-  }
-
-  private static void print(Finding finding, PrintWriter out) {
-    out.println(Terminal.oneLine(finding.toString()));
-    finding.mend().ifPresent(row -> out.println("  mend: " + Terminal.oneLine(pasteable(row))));
+  private static String places(List<Place> places) {
+    List<String> named = new ArrayList<>();
+    places.stream().limit(PLACES_BY_NAME).forEach(place -> named.add(place.toString()));
+    int more = places.size() - named.size();
+    return String.join("; ", named)
+        + (more > 0 ? " and " + Plural.of(more, "more place", "more places") : "");
   }
 
   /** The row as it would stand in the sheet, with its header so that it is clear what is what. */

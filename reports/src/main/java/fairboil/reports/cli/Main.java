@@ -27,6 +27,11 @@ import picocli.CommandLine.Spec;
             + " publishable results.",
     footer = {
       "",
+      "Examples:",
+      "  fairboil new my-study                        a study to fill in, with a guide",
+      "  fairboil check my-study                      what is unclear, and what would mend it",
+      "  fairboil report my-study --out my-report     the page, charts and tables",
+      "",
       "Exit status: 0 done; 1 done, but errors in the data left something out;",
       "2 wrong usage; 3 the study cannot be read; 4 the report could not be written.",
       "",

@@ -3,8 +3,9 @@ package fairboil.reports.cli;
 import fairboil.analysis.Results;
 import fairboil.analysis.StudyAnalysis;
 import fairboil.ingest.OpenedStudy;
+import fairboil.ingest.Study;
 import fairboil.ingest.StudyException;
-import fairboil.ingest.StudyReader;
+import fairboil.ingest.StudyPool;
 import fairboil.reports.ReportWriter;
 import fairboil.reports.chart.ChartException;
 import fairboil.reports.output.OutputFolder;
@@ -15,17 +16,19 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code fairboil report STUDY --out DIR}: the report. */
+/** {@code fairboil report STUDY... --out DIR}: the report; several studies are read as one. */
 @Command(
     name = "report",
     description = "Works a study out and writes a page, charts and tables.",
     footer = {
       "",
+      "Several studies are read as one, in the order of their names. Builds that are marked as",
+      "shared in two or more of them under one name are one stove that was sent round.",
       "The folder is replaced whole: it may hold nothing but an earlier report.",
       "Example: fairboil report my-study --out my-report",
       "For writers: fairboil report my-study --out my-report --quote"
@@ -33,7 +36,15 @@ import picocli.CommandLine.Spec;
 final class ReportCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
-  @Mixin private StudyParameter study;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "STUDY",
+      description = {
+        "Folder of a study: runs.csv, and whatever other sheets and logs there are.",
+        "Several are pooled, such as those of groups that repeat each other's burns."
+      })
+  private List<Path> studies;
 
   @Option(
       names = "--out",
@@ -52,17 +63,32 @@ final class ReportCommand implements Callable<Integer> {
   @Override
   public Integer call() throws StudyException, ChartException, IOException {
     ReportWriter writer = ReportWriter.warmingUp();
-    OpenedStudy opened = StudyReader.open(study.folder());
+    OpenedStudy opened = StudyPool.open(studies);
     Results results;
-    try (OutputFolder folder = OutputFolder.open(out, List.of(study.folder()))) {
-      results = StudyAnalysis.of(opened.study(), opened.logs());
-      writer.write(results, folder);
-      if (quote) {
-        writer.writeQuote(results, folder, opened.inputs());
+    try (OutputFolder folder = OutputFolder.open(out, studies)) {
+      results = worked(opened);
+      try (Progress progress = Progress.of("Charts and tables", results.runs().size())) {
+        folder.afterEach(progress::step);
+        writer.write(results, folder);
+        if (quote) {
+          writer.writeQuote(results, folder, opened.inputs());
+        }
       }
       folder.commit();
     }
     return tell(results);
+  }
+
+  private static Results worked(OpenedStudy opened) {
+    Study study = opened.study();
+    try (Progress progress = Progress.of("Runs", study.runs().size())) {
+      return StudyAnalysis.of(
+          study,
+          run -> {
+            progress.step();
+            return opened.logs().open(run);
+          });
+    }
   }
 
   private int tell(Results results) {

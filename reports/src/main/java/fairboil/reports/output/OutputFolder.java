@@ -37,6 +37,7 @@ public final class OutputFolder implements AutoCloseable {
   private final Path building;
   private final SortedMap<String, String> hashes = new TreeMap<>();
   private final Set<Path> folders = new TreeSet<>();
+  private volatile Runnable listener = () -> {};
 
   private OutputFolder(Siblings siblings, WriterLock lock, Path building) {
     this.siblings = siblings;
@@ -52,6 +53,14 @@ public final class OutputFolder implements AutoCloseable {
     /** Writes everything; the stream is buffered and closed by the caller. */
     void writeTo(OutputStream out) throws IOException;
   }
+
+  /**
+   * What was written to a file.
+   *
+   * @param bytes how long it is
+   * @param sha256 its SHA-256 in hexadecimal
+   */
+  public record Written(long bytes, String sha256) {}
 
   /**
    * Locks the target and prepares to build its new content.
@@ -84,13 +93,19 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
+  /** Runs something after each file that is added, on the thread that added it. */
+  public void afterEach(Runnable then) {
+    listener = then;
+  }
+
   /**
    * Adds a file.
    *
    * @param name its name in the folder, with forward slashes, such as {@code tables/runs.csv}
+   * @return what was written
    * @throws OutputException if it could not be written, for instance because the disk is full
    */
-  public void add(String name, Content content) throws OutputException {
+  public Written add(String name, Content content) throws OutputException {
     Path file = building.resolve(name).normalize();
     if (!file.startsWith(building) || file.equals(building)) {
       throw new IllegalArgumentException("not a name inside the folder: " + name);
@@ -101,6 +116,8 @@ public final class OutputFolder implements AutoCloseable {
       synchronized (hashes) {
         hashes.put(name, hash);
       }
+      listener.run();
+      return new Written(Files.size(file), hash);
     } catch (IOException e) {
       throw cannotWrite(siblings.target().resolve(name), e);
     }

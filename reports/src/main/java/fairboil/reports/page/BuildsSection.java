@@ -34,6 +34,7 @@ final class BuildsSection {
         ComparisonViews.sentences(from),
         StudyCharts.all(from, Picture.Kind.FOREST),
         ComparisonViews.differences(from),
+        ComparisonViews.againstReference(from),
         ComparisonViews.pairs(from),
         ComparisonViews.scatter(from));
   }

@@ -1,6 +1,7 @@
 package fairboil.reports.page;
 
 import fairboil.analysis.compare.Comparison;
+import fairboil.analysis.compare.Comparison.Method;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.precision.Repeatability;
 import fairboil.ingest.quantity.Dimension;
@@ -9,7 +10,10 @@ import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.TableView;
 import fairboil.reports.words.CompareWords;
 import fairboil.reports.words.ScatterWords;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -43,33 +47,98 @@ final class ComparisonViews {
         from,
         "differences",
         "Differences between designs and conditions",
-        level -> !level.equals(Comparison.BUILD));
+        pair -> pair.method().isHeadline() && !pair.level().equals(Comparison.BUILD));
+  }
+
+  static TableView againstReference(Materials from) {
+    return table(
+        from,
+        "reference-differences",
+        "Differences from what claims compare with",
+        pair -> pair.method() == Method.DUNNETT);
   }
 
   static TableView pairs(Materials from) {
-    return table(from, "build-differences", "Differences between builds", Comparison.BUILD::equals);
+    return table(
+        from,
+        "build-differences",
+        "Differences between builds",
+        pair -> pair.method().isHeadline() && pair.level().equals(Comparison.BUILD));
   }
 
   private static TableView table(
-      Materials from, String id, String caption, Predicate<String> level) {
-    return TableView.list(
-        id,
-        caption,
-        List.of(
-            ColumnView.words("measure"),
-            ColumnView.words("of"),
-            ColumnView.words("one"),
-            ColumnView.words("other"),
-            ColumnView.numbers("one less other"),
-            ColumnView.numbers("interval"),
-            ColumnView.words("the one is"),
-            ColumnView.numbers("called alike within"),
-            ColumnView.words("method")),
-        from.results().comparisons().stream()
-            .filter(pair -> level.test(pair.level()))
-            .filter(pair -> pair.method().isHeadline())
-            .map(pair -> row(from, pair))
-            .toList());
+      Materials from, String id, String caption, Predicate<Comparison> which) {
+    List<Comparison> pairs = from.results().comparisons().stream().filter(which).toList();
+    Map<List<String>, Comparison> checks = checks(from);
+    boolean sizes = pairs.stream().anyMatch(pair -> pair.effectInterval().isPresent());
+    boolean checked = pairs.stream().anyMatch(pair -> checks.containsKey(key(pair)));
+    List<ColumnView> columns = new ArrayList<>();
+    columns.add(ColumnView.words("measure"));
+    columns.add(ColumnView.words("of"));
+    columns.add(ColumnView.words("one"));
+    columns.add(ColumnView.words("other"));
+    columns.add(ColumnView.numbers("one less other"));
+    columns.add(ColumnView.numbers("interval"));
+    columns.add(ColumnView.words("the one is"));
+    columns.add(ColumnView.numbers("called alike within"));
+    if (sizes) {
+      columns.add(ColumnView.numbers("in standard deviations"));
+    }
+    columns.add(ColumnView.words("method"));
+    if (checked) {
+      columns.add(ColumnView.words("check: interval without pooling"));
+    }
+    List<List<CellView>> rows = new ArrayList<>();
+    for (Comparison pair : pairs) {
+      List<CellView> row = new ArrayList<>(row(from, pair));
+      if (sizes) {
+        row.add(size(pair));
+      }
+      row.add(CellView.of(pair.method().label()));
+      if (checked) {
+        row.add(check(from, pair, checks.get(key(pair))));
+      }
+      rows.add(row);
+    }
+    return TableView.list(id, caption, columns, rows);
+  }
+
+  /** The same pairs without pooling of their scatter. */
+  private static Map<List<String>, Comparison> checks(Materials from) {
+    Map<List<String>, Comparison> checks = new HashMap<>();
+    from.results().comparisons().stream()
+        .filter(ComparisonViews::isCheck)
+        .forEach(pair -> checks.put(key(pair), pair));
+    return checks;
+  }
+
+  private static boolean isCheck(Comparison pair) {
+    return pair.method() == Method.GAMES_HOWELL || pair.method() == Method.WELCH_BUILD_MEANS;
+  }
+
+  private static List<String> key(Comparison pair) {
+    return List.of(pair.measure().label(), pair.level(), pair.a(), pair.b());
+  }
+
+  private static CellView check(Materials from, Comparison pair, Comparison check) {
+    if (check == null || !pair.method().isHeadline()) {
+      return CellView.of("");
+    }
+    double coarseness = CompareWords.of(from.results()).coarseness(check);
+    Dimension dimension = check.measure().dimension().ofDifference();
+    return CellView.of(
+        from.display().range(check.interval(), coarseness, dimension)
+            + " ("
+            + check.method().label()
+            + (check.verdict() == pair.verdict() ? "" : ": " + check.verdict().label())
+            + ")");
+  }
+
+  /** Hedges' g with its interval. */
+  private static CellView size(Comparison pair) {
+    return pair.effectInterval()
+        .map(interval -> CellView.number(CompareWords.size(pair, interval), pair.effectSize()))
+        .orElse(CellView.of(""));
   }
 
   private static List<CellView> row(Materials from, Comparison pair) {
@@ -84,8 +153,7 @@ final class ComparisonViews {
             from.display().value(pair.difference(), coarseness, dimension), pair.difference()),
         CellView.of(from.display().range(pair.interval(), coarseness, dimension)),
         CellView.of(pair.verdict().label()),
-        CellView.number(from.display().value(pair.margin(), coarseness, dimension), pair.margin()),
-        CellView.of(pair.method().label()));
+        CellView.number(from.display().value(pair.margin(), coarseness, dimension), pair.margin()));
   }
 
   static TableView scatter(Materials from) {

@@ -47,7 +47,7 @@ final class HolesSection {
         picture.filter(chart -> !shownAbove).map(chart -> EffectCharts.figure(from, effect, chart));
     return new EffectView(
         Plural.sentence(effect.response().label()) + ", " + effect.ring() + " ring",
-        words.sentence(effect),
+        words.sentence(effect) + words.fromBestToWorst(effect).map(it -> " " + it).orElse(""),
         words.naive(effect).orElse(""),
         checks(from, effect),
         figure,
@@ -112,7 +112,8 @@ final class HolesSection {
     return switch (row.term()) {
       case EffectRow.HOLE_ERROR -> response.perLength();
       case EffectRow.INTERCEPT -> response;
-      default -> Dimension.RATIO;
+      default ->
+          row.term().startsWith(EffectRow.DESIGN) ? response.ofDifference() : Dimension.RATIO;
     };
   }
 

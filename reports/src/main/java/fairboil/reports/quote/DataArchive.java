@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -32,11 +33,13 @@ final class DataArchive {
   private final String study;
   private final List<SourceFile> sources;
   private final String version;
+  private final boolean pooled;
 
   DataArchive(String study, List<SourceFile> sources, String version) {
     this.study = study;
     this.sources = sources;
     this.version = version;
+    this.pooled = studies().size() > 1 && String.join(", ", studies()).equals(study);
   }
 
   /**
@@ -51,7 +54,7 @@ final class DataArchive {
     SortedMap<String, SourceFile> byPath = new TreeMap<>();
     sources.forEach(source -> byPath.putIfAbsent(source.path(), source));
     for (SourceFile source : byPath.values()) {
-      zip.putNextEntry(entry(folder() + "/" + source.path()));
+      zip.putNextEntry(entry(pooled ? source.path() : folder() + "/" + source.path()));
       copy(source, inputs, zip);
       zip.closeEntry();
     }
@@ -79,6 +82,27 @@ final class DataArchive {
     return entry;
   }
 
+  /** The folders of a pool, which the names of its files begin with. */
+  private List<String> studies() {
+    return sources.stream()
+        .map(SourceFile::path)
+        .filter(path -> path.contains("/"))
+        .map(path -> path.substring(0, path.indexOf('/')))
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private List<String> folders() {
+    return pooled ? studies() : List.of(folder());
+  }
+
+  private String quoted() {
+    return folders().stream()
+        .map(folder -> "\"" + folder.replaceAll("[\"$`\\\\]", "?") + "\"")
+        .collect(Collectors.joining(" "));
+  }
+
   /** The study's own name where it may safely be a folder's and stand in a command. */
   private String folder() {
     return SAFE_NAME.matcher(study).matches() ? study : Slugs.of(List.of(study)).get(0);
@@ -89,9 +113,9 @@ final class DataArchive {
         new Markdown()
             .title("The data, and how to make the report anew")
             .paragraph(
-                "The folder beside this text holds every file that was read. Unpack, open a"
+                "What lies beside this text holds every file that was read. Unpack, open a"
                     + " terminal where you unpacked, and type:")
-            .code("fairboil report \"" + folder() + "\" --out report --quote")
+            .code("fairboil report " + quoted() + " --out report --quote")
             .paragraph(
                 "With fairboil "
                     + version
@@ -101,8 +125,12 @@ final class DataArchive {
             .paragraph(
                 "hashes.txt lists the SHA-256 of each file; the SHA-256 of that list is the"
                     + " fingerprint in the citation. To check both:")
-            .code("(cd \"" + folder() + "\" && sha256sum -c ../hashes.txt)\nsha256sum hashes.txt");
-    if (!folder().equals(study)) {
+            .code(
+                (pooled
+                        ? "sha256sum -c hashes.txt"
+                        : "(cd " + quoted() + " && sha256sum -c ../hashes.txt)")
+                    + "\nsha256sum hashes.txt");
+    if (!pooled && !folder().equals(study)) {
       text.paragraph(
           "The study was called "
               + study

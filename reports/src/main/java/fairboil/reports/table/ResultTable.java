@@ -60,6 +60,15 @@ public final class ResultTable {
     }
   }
 
+  /** A cell as it is written: empty where nothing is known. */
+  String cell(String column, int row) {
+    return columns.stream()
+        .filter(other -> other.name().equals(column))
+        .findFirst()
+        .map(found -> cell(found, row))
+        .orElseThrow(() -> new IllegalArgumentException("no column " + column));
+  }
+
   private String[] cells(int row) {
     return columns.stream().map(column -> cell(column, row)).toArray(String[]::new);
   }

@@ -2,12 +2,17 @@ package fairboil.reports.words;
 
 import fairboil.analysis.Results;
 import fairboil.analysis.effect.EffectChecks;
+import fairboil.analysis.effect.EffectChecks.AllRings;
 import fairboil.analysis.effect.EffectChecks.WithoutBuild;
+import fairboil.analysis.effect.EffectChecks.WithoutRun;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.figure.Interval;
+import fairboil.analysis.model.SlopePermutation;
 import fairboil.analysis.model.TheilSen;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -31,21 +36,19 @@ public final class CheckWords {
     List<String> sentences = new ArrayList<>();
     withoutEach(checks, sentences);
     checks.theilSen().ifPresent(fit -> sentences.add(median(fit, checks)));
-    checks
-        .permutation()
-        .ifPresent(
-            deals ->
-                sentences.add(
-                    "Dealing the hole errors out anew among the builds of each design gives a slope"
-                        + " as steep in "
-                        + share(deals.pValue())
-                        + " of all deals."));
+    checks.permutation().ifPresent(deals -> sentences.add(deals(deals, checks)));
+    checks.hardestRun().ifPresent(run -> sentences.add(without(run, checks)));
+    checks.curvature().ifPresent(bend -> sentences.add(bend(bend)));
     checks
         .readingTakenOut()
         .ifPresent(
             row ->
                 sentences.add(
-                    "With the error of reading holes taken out: " + slope(row, checks) + "."));
+                    "With the error of reading holes taken out of each RMS, and what is left of it undone"
+                        + " by simulation: "
+                        + slope(row, checks)
+                        + "."));
+    checks.allRings().ifPresent(all -> sentences.add(beside(all, checks)));
     checks
         .withExcluded()
         .ifPresent(
@@ -73,7 +76,68 @@ public final class CheckWords {
               + " (without "
               + Names.inSentence(most.build().name())
               + ").");
+      sentences.add(
+          hardest(
+              checks.withoutEachBuild().stream()
+                  .max(Comparator.comparingDouble(WithoutBuild::cook))
+                  .orElseThrow()));
     }
+  }
+
+  private static String hardest(WithoutBuild build) {
+    String name = Names.inSentence(build.build().name());
+    return Double.isInfinite(build.cook())
+        ? "The line hangs on " + name + " alone."
+        : "The build that pulls hardest on the line is "
+            + name
+            + " (Cook's distance "
+            + twoDecimals(build.cook())
+            + (build.cook() > 1 ? ": too hard for comfort)." : ").");
+  }
+
+  private String without(WithoutRun run, EffectChecks checks) {
+    return "The run that pulls hardest is "
+        + Names.inSentence(run.run().name())
+        + ": without it the slope would be "
+        + number(run.slope(), run.interval(), checks)
+        + unit(checks)
+        + " ("
+        + Display.percent(checks.confidence())
+        + " interval "
+        + display.range(run.interval(), run.interval().width() / 12, dimension(checks))
+        + ").";
+  }
+
+  /** A share that few builds cannot bring low enough says nothing. */
+  private static String deals(SlopePermutation deals, EffectChecks checks) {
+    String found =
+        "Dealing the hole errors out anew among the builds of each design gives a slope as steep in "
+            + share(deals.pValue())
+            + " of all deals ("
+            + checks.exactness().label()
+            + "; with this many builds it cannot be less than "
+            + leastShare(deals.floor())
+            + ")";
+    return deals.floor() > 1 - checks.confidence()
+        ? found + ": too few builds for this to settle anything."
+        : found + ".";
+  }
+
+  private static String bend(EffectRow bend) {
+    if (bend.interval().contains(0)) {
+      return "Whether the line bends is not settled: a straight one is not contradicted.";
+    }
+    return "The line bends "
+        + (bend.estimate() > 0 ? "upwards" : "downwards")
+        + " as holes get worse, so that a straight one is only its average.";
+  }
+
+  private String beside(AllRings all, EffectChecks checks) {
+    return "Beside the other rings in one line: "
+        + slope(all.row(), checks)
+        + "; what the rings have in common makes the variance of this slope "
+        + twoDecimals(all.inflation())
+        + " times as large (variance inflation factor).";
   }
 
   private String median(TheilSen fit, EffectChecks checks) {
@@ -141,6 +205,12 @@ public final class CheckWords {
 
   private static String share(double share) {
     return share < 0.001 ? "fewer than 0.1\u00a0%" : Display.percent(share);
+  }
+
+  private static String leastShare(double share) {
+    return share < 0.0005
+        ? new BigDecimal(100 * share).round(new MathContext(1)).toPlainString() + "\u00a0%"
+        : Display.percent(share);
   }
 
   /** A correlation as people read it. */

@@ -6,22 +6,25 @@ import fairboil.analysis.compare.RankComparison;
 import fairboil.analysis.figure.Interval;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
+import java.util.Locale;
 
 /** What is said of two things beside each other. */
 public final class CompareWords {
 
   private final Display display;
   private final double confidence;
+  private final Results results;
 
-  private CompareWords(Display display, double confidence) {
+  private CompareWords(Display display, Results results) {
     this.display = display;
-    this.confidence = confidence;
+    this.confidence = results.confidence();
+    this.results = results;
   }
 
   /** Words for the comparisons of a study, in its units. */
   public static CompareWords of(Results results) {
     return new CompareWords(
-        Display.in(results.study().settings().get(Settings.SHOW_UNITS)), results.confidence());
+        Display.in(results.study().settings().get(Settings.SHOW_UNITS)), results);
   }
 
   /** Which of the two is more, by how much, or that it is not settled. */
@@ -104,6 +107,21 @@ public final class CompareWords {
         + ")";
   }
 
+  /** A difference in standard deviations with its interval, such as {@code −1.3 (−2.2 to −0.3)}. */
+  public static String size(Comparison pair, Interval interval) {
+    return decimal(pair.effectSize())
+        + " ("
+        + decimal(interval.low())
+        + " to "
+        + decimal(interval.high())
+        + ")";
+  }
+
+  private static String decimal(double number) {
+    String text = String.format(Locale.ROOT, "%.1f", Math.abs(number));
+    return (number < 0 && !text.equals("0.0") ? "\u2212" : "") + text;
+  }
+
   /** How two things compare of which some runs did not boil. */
   public String sentence(RankComparison pair) {
     return "The water boiled in "
@@ -112,7 +130,31 @@ public final class CompareWords {
         + boiled(pair.level(), pair.b(), pair.boiledB(), pair.runsB())
         + ". Counting a run that did not boil as longer than any that did, "
         + longer(pair)
-        + ".";
+        + ". "
+        + settled(pair);
+  }
+
+  /** What chance alone would give, and so what may be concluded. */
+  private String settled(RankComparison pair) {
+    double pValue = pair.test().pValue();
+    String alone =
+        "Were there no difference, a share at least as uneven would come about in "
+            + (pValue < 0.001 ? "fewer than 0.1\u00a0%" : Display.percent(pValue))
+            + " of such studies";
+    return alone
+        + (pValue < (1 - confidence) / ofItsKind(pair)
+            ? ", so the difference is more than chance would explain."
+            : ", so this does not settle which takes longer.");
+  }
+
+  /** How many pairs are compared by rank beside each other: the chance of error is shared out. */
+  private long ofItsKind(RankComparison pair) {
+    long pairs =
+        results.rankComparisons().stream()
+            .filter(other -> other.measure() == pair.measure())
+            .filter(other -> other.level().equals(pair.level()))
+            .count();
+    return Math.max(1, pairs);
   }
 
   private static String longer(RankComparison pair) {

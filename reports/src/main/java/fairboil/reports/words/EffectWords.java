@@ -1,15 +1,20 @@
 package fairboil.reports.words;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.EffectRow.Model;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.figure.Interval;
 import fairboil.analysis.measure.Measure;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.choice.HoleErrorOrigin;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /** What is said of a hole effect. */
@@ -17,6 +22,9 @@ public final class EffectWords {
 
   /** A line needs two points; two more show how far points stray from it. */
   private static final int BUILDS_WORTH_HAVING = 4;
+
+  /** Positions of holes are told to a tenth of a millimetre or finer. */
+  private static final double OF_A_HOLE = 0.3e-3;
 
   private final Display display;
   private final DisplayUnits units;
@@ -95,8 +103,52 @@ public final class EffectWords {
         + Plural.of(row.builds(), "build")
         + ", "
         + Plural.of(row.runs(), "burn")
-        + (row.model() == Model.AMBIENT_ADJUSTED ? "; air temperature allowed for" : "")
+        + allowedFor(effect, row)
         + ")";
+  }
+
+  private static String allowedFor(HoleEffect effect, EffectRow row) {
+    List<String> allowed = new ArrayList<>();
+    effect.allowedFor().forEach(what -> allowed.add(Names.inSentence(what)));
+    if (row.model() == Model.AMBIENT_ADJUSTED) {
+      allowed.add("air temperature");
+    }
+    return allowed.isEmpty() ? "" : "; " + Plural.list(allowed) + " allowed for";
+  }
+
+  /** What the slope makes from the best drilled build to the worst, in a sentence. */
+  public Optional<String> fromBestToWorst(HoleEffect effect) {
+    return effect.headline().map(row -> fromBestToWorst(effect, row));
+  }
+
+  private String fromBestToWorst(HoleEffect effect, EffectRow row) {
+    Comparator<BuildPoint> byError = Comparator.comparingDouble(BuildPoint::holeError);
+    BuildPoint best = effect.points().stream().min(byError).orElseThrow();
+    BuildPoint worst = effect.points().stream().max(byError).orElseThrow();
+    double range = worst.holeError() - best.holeError();
+    Interval interval = new Interval(row.interval().low() * range, row.interval().high() * range);
+    Dimension dimension = effect.response().dimension().ofDifference();
+    double coarseness =
+        Coarseness.telling(display, dimension, Display.uncertainty(interval), interval, 0);
+    String value = display.value(row.estimate() * range, coarseness, dimension);
+    return "From the best drilled build ("
+        + drilled(best)
+        + ") to the worst ("
+        + drilled(worst)
+        + ") that makes "
+        + (row.estimate() > 0 ? "+" : "")
+        + value
+        + " ("
+        + Display.percent(confidence(results, effect))
+        + " interval "
+        + display.range(interval, coarseness, dimension)
+        + ").";
+  }
+
+  private String drilled(BuildPoint point) {
+    return Names.inSentence(point.build().name())
+        + ", "
+        + display.value(point.holeError(), OF_A_HOLE, Dimension.LENGTH);
   }
 
   /**

@@ -7,6 +7,9 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -65,6 +68,10 @@ class MainTest {
     assertThat(ended.out()).contains("index.html");
     assertThat(out.resolve("index.html")).content().contains("8:15");
     assertThat(out.resolve("tables/runs.csv")).content().contains("495");
+    assertThat(out.resolve("tables/datapackage.json"))
+        .content()
+        .contains("\"bytes\" : " + Files.size(out.resolve("tables/runs.csv")))
+        .contains("sha256:" + sha256(out.resolve("tables/runs.csv")));
   }
 
   @Test
@@ -87,6 +94,15 @@ class MainTest {
     assertThat(ended.status()).isZero();
     assertThat(out.resolve("strip-upper-a4.pdf")).isNotEmptyFile();
     assertThat(ended.out()).contains("strip-upper-letter.pdf");
+  }
+
+  private static String sha256(Path file) throws IOException {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
+      return HexFormat.of().formatHex(digest);
+    } catch (NoSuchAlgorithmException e) {
+      throw new AssertionError(e);
+    }
   }
 
   private static Ended run(String... typed) {

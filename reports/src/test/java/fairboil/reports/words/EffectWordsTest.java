@@ -94,6 +94,8 @@ class EffectWordsTest {
             Optional.empty(),
             OptionalDouble.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             Optional.empty());
     EffectWords words = EffectWords.of(Altered.effectChecks(sample, List.of(checks)));
     assertThat(plain(words.sentence(falling()))).contains("(98.3 % interval −15.9 to −3.3;");

@@ -2,6 +2,7 @@ package fairboil.ingest.grid.csv;
 
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.grid.ColumnNames;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.GridRow;
 import fairboil.ingest.grid.SourceText;
@@ -58,7 +59,13 @@ public final class CsvGrid {
     List<Finding> findings = new ArrayList<>(text.notes());
     findings.addAll(reader.findings);
     return new Grid(
-        text.place(), reader.rows, mark, reader.blanks, reader.comments, List.copyOf(findings));
+        text.place(),
+        reader.rows,
+        mark,
+        ColumnNames.HEADERS,
+        reader.blanks,
+        reader.comments,
+        findings);
   }
 
   private DecimalMark readAll() throws IOException {
@@ -106,13 +113,25 @@ public final class CsvGrid {
 
   private void add(GridRow row) throws UnreadableException {
     cells += row.width();
-    if (rows.size() == MAX_ROWS || cells > MAX_CELLS) {
+    checkLimits(Place.of(place.file(), row.line()), rows.size(), cells);
+    rows.add(row);
+  }
+
+  /**
+   * Checks that another row of a sheet may be read.
+   *
+   * @param place the row
+   * @param rows how many were read before it
+   * @param cells how many cells there are up to the last that is filled in each row, it included
+   * @throws UnreadableException if there are too many
+   */
+  public static void checkLimits(Place place, int rows, long cells) throws UnreadableException {
+    if (rows >= MAX_ROWS || cells > MAX_CELLS) {
       throw new UnreadableException(
-          Place.of(place.file(), row.line()),
+          place,
           "reading ended here: a sheet may have 100,000 rows and 500,000 filled cells at most",
           "leave out what does not belong to the study");
     }
-    rows.add(row);
   }
 
   private DecimalMark mark(Delimiter delimiter) {

@@ -3,9 +3,12 @@ package fairboil.reports.chart.xchart;
 import fairboil.reports.chart.Axis.Ticks;
 import fairboil.reports.chart.Mark;
 import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.Painted;
 import fairboil.reports.chart.Panel;
 import java.awt.Font;
 import java.awt.Graphics2D;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Paints a panel: what XChart draws, and the words about it. */
 final class PanelPainter {
@@ -33,7 +36,8 @@ final class PanelPainter {
     this.boldRow = lettering.font(Weight.BOLD, 13);
   }
 
-  void paint(Graphics2D sheet, Panel panel) {
+  /** Paints it, and gives the places of its tips on the sheet. */
+  List<Painted.Tip> paint(Graphics2D sheet, Panel panel) {
     Graphics2D g = (Graphics2D) sheet.create();
     try {
       g.translate(panel.box().x(), panel.box().y());
@@ -42,6 +46,7 @@ final class PanelPainter {
       paintRows(g, panel, frame);
       labels.paint(g, panel, frame);
       lanes.paint(g, panel, frame);
+      return tips(panel, frame);
     } finally {
       g.dispose();
     }
@@ -79,6 +84,21 @@ final class PanelPainter {
             panel.box().height() - edge);
     MarkPainter.paint(g, panel.marks(), frame, ink);
     return frame;
+  }
+
+  private static List<Painted.Tip> tips(Panel panel, Frame frame) {
+    List<Painted.Tip> tips = new ArrayList<>();
+    for (Mark mark : panel.marks()) {
+      if (mark instanceof Mark.Tip tip) {
+        tips.add(
+            new Painted.Tip(
+                panel.box().x() + frame.x(tip.spot().x()),
+                panel.box().y() + frame.y(tip.spot().y()),
+                tip.size(),
+                tip.text()));
+      }
+    }
+    return tips;
   }
 
   private void paintHeading(Graphics2D g, Panel panel) {

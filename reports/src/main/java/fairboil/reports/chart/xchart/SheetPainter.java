@@ -1,8 +1,11 @@
 package fairboil.reports.chart.xchart;
 
+import fairboil.reports.chart.Painted;
 import fairboil.reports.chart.Panel;
 import fairboil.reports.chart.Sheet;
 import java.awt.Graphics2D;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Paints a sheet, whatever onto: its panels, then title and key. */
 final class SheetPainter {
@@ -15,11 +18,13 @@ final class SheetPainter {
     this.panels = new PanelPainter(lettering, ink);
   }
 
-  /** Paints in CSS pixels from the upper left corner. */
-  void paint(Graphics2D g, Sheet sheet) {
+  /** Paints in CSS pixels from the upper left corner, and gives the places of tips. */
+  List<Painted.Tip> paint(Graphics2D g, Sheet sheet) {
+    List<Painted.Tip> tips = new ArrayList<>();
     for (Panel panel : sheet.panels()) {
-      panels.paint(g, panel);
+      tips.addAll(panels.paint(g, panel));
     }
     header.paint(g, sheet);
+    return tips;
   }
 }

@@ -4,6 +4,7 @@ import com.pngencoder.PngEncoder;
 import com.pngencoder.PngEncoderPhysicalPixelDimensions;
 import fairboil.reports.chart.ChartException;
 import fairboil.reports.chart.Format;
+import fairboil.reports.chart.Painted;
 import fairboil.reports.chart.Painter;
 import fairboil.reports.chart.Press;
 import fairboil.reports.chart.Sheet;
@@ -11,7 +12,9 @@ import fairboil.reports.chart.Tint;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 
 /** Draws sheets with XChart. Safe for use by several threads: each drawing has its own charts. */
@@ -42,8 +45,18 @@ public final class XChartPainter implements Painter, Press {
 
   @Override
   public byte[] png(Sheet sheet) {
+    return painted(sheet).png();
+  }
+
+  @Override
+  public Painted painted(Sheet sheet) {
+    List<Painted.Tip> tips = new ArrayList<>();
+    return new Painted(png(image(sheet, tips)), tips);
+  }
+
+  private static byte[] png(BufferedImage image) {
     return new PngEncoder()
-        .withBufferedImage(Palette.reduced(image(sheet)))
+        .withBufferedImage(Palette.reduced(image))
         .withCompressionLevel(COMPRESSION)
         .withMultiThreadedCompressionEnabled(false)
         .toBytes();
@@ -53,7 +66,12 @@ public final class XChartPainter implements Painter, Press {
   public byte[] png(Sheet sheet, Format format, Tint tint) {
     double scale = (double) format.pixels() / sheet.width();
     BufferedImage image =
-        image(sheet, painters.get(tint), scale, (int) Math.round(sheet.height() * scale));
+        image(
+            sheet,
+            painters.get(tint),
+            scale,
+            (int) Math.round(sheet.height() * scale),
+            new ArrayList<>());
     return new PngEncoder()
         .withBufferedImage(tint == Tint.GREY ? oneChannel(image) : image)
         .withCompressionLevel(PRINT_COMPRESSION)
@@ -69,12 +87,16 @@ public final class XChartPainter implements Painter, Press {
   }
 
   BufferedImage image(Sheet sheet) {
+    return image(sheet, new ArrayList<>());
+  }
+
+  private BufferedImage image(Sheet sheet, List<Painted.Tip> tips) {
     int sharpness = sheet.sharpness();
-    return image(sheet, painters.get(Tint.COLOUR), sharpness, sheet.height() * sharpness);
+    return image(sheet, painters.get(Tint.COLOUR), sharpness, sheet.height() * sharpness, tips);
   }
 
   private static BufferedImage image(
-      Sheet sheet, SheetPainter painter, double scale, int heightInPixels) {
+      Sheet sheet, SheetPainter painter, double scale, int heightInPixels, List<Painted.Tip> tips) {
     BufferedImage image =
         new BufferedImage(
             (int) Math.round(sheet.width() * scale), heightInPixels, BufferedImage.TYPE_INT_RGB);
@@ -89,7 +111,7 @@ public final class XChartPainter implements Painter, Press {
       g.scale(scale, scale);
       g.setColor(Ink.PAPER);
       g.fillRect(0, 0, sheet.width(), sheet.height() + 1);
-      painter.paint(g, sheet);
+      tips.addAll(painter.paint(g, sheet));
     } finally {
       g.dispose();
     }

@@ -10,6 +10,7 @@ import java.util.List;
  * @param comparisons how designs and conditions compare, sentences
  * @param forests charts of differences
  * @param differences differences between designs and conditions
+ * @param againstReference differences from what claims compare with
  * @param pairs differences between builds
  * @param scatter how far runs and builds scatter
  */
@@ -19,5 +20,6 @@ public record BuildsView(
     List<String> comparisons,
     List<FigureView> forests,
     TableView differences,
+    TableView againstReference,
     TableView pairs,
     TableView scatter) {}

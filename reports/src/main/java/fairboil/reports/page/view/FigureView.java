@@ -1,5 +1,6 @@
 package fairboil.reports.page.view;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,6 +12,7 @@ import java.util.Optional;
  * @param height height in CSS pixels
  * @param alternative what it says, for those who cannot see it
  * @param caption what to see
+ * @param tips places on it that tell something
  * @param data the numbers behind it
  */
 public record FigureView(
@@ -20,4 +22,5 @@ public record FigureView(
     int height,
     String alternative,
     String caption,
+    List<TipView> tips,
     Optional<TableView> data) {}

@@ -25,7 +25,8 @@ class MomentLanesTest {
 
   private static List<Placed> placed(List<Mark> moments) throws ChartException {
     Panel panel = new Panel(new Box(0, 0, 860, 220), "", "", AXIS, AXIS, 0, 3, moments);
-    return new MomentLanes(new Lettering(Typeface.load()), Ink.of(Tint.COLOUR)).placed(panel, FRAME);
+    return new MomentLanes(new Lettering(Typeface.load()), Ink.of(Tint.COLOUR))
+        .placed(panel, FRAME);
   }
 
   @Test

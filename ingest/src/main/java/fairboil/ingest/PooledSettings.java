@@ -1,0 +1,211 @@
+package fairboil.ingest;
+
+import fairboil.ingest.choice.HoleErrorOrigin;
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.quantity.Given;
+import fairboil.ingest.sheet.Column;
+import fairboil.ingest.sheet.Row;
+import fairboil.ingest.sheet.Settings;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The settings of several studies as one. What is told of a place or an instrument stays with its
+ * folder; what decides how figures are made must be the same, or be set in some folders only, and
+ * then holds for all; of words, the first are taken.
+ */
+final class PooledSettings {
+
+  /** What is told of a group's place and instruments. */
+  private static final Set<Column<?>> OF_A_PLACE =
+      Set.of(
+          Settings.ALTITUDE,
+          Settings.LOSS_COEFFICIENT,
+          Settings.STOPWATCH_STARTED_AT,
+          Settings.SCALE_UNCERTAINTY,
+          Settings.STOPWATCH_UNCERTAINTY,
+          Settings.HOLE_READING_UNCERTAINTY);
+
+  /** What changes no figure, or none that matters. */
+  private static final Set<Column<?>> WORDS =
+      Set.of(Settings.TITLE, Settings.QUESTION, Settings.SHOW_UNITS, Settings.SEED);
+
+  private static final List<Column<List<String>>> LISTS =
+      List.of(Settings.COMPARE_BY, Settings.COVARIATES);
+
+  private final Map<String, Row> rows;
+  private final Row.Builder pooled = Row.at(Place.of(Settings.SCHEMA.file()));
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<String> refusals = new ArrayList<>();
+
+  private PooledSettings(Map<String, Row> rows) {
+    this.rows = rows;
+  }
+
+  /**
+   * Settings that hold for several studies together.
+   *
+   * @param all for all runs
+   * @param own those that hold for the runs of each folder
+   */
+  record Outcome(Row all, Map<String, Row> own, List<Finding> findings) {}
+
+  /**
+   * Reconciles settings.
+   *
+   * @param rows the settings of each folder, their places told from outside it
+   * @throws StudyException if the folders set what must be the same differently
+   */
+  static Outcome of(Map<String, Row> rows) throws StudyException {
+    PooledSettings settings = new PooledSettings(rows);
+    for (Column<?> column : Settings.SCHEMA.columns()) {
+      settings.pool(column);
+    }
+    if (!settings.refusals.isEmpty()) {
+      throw new StudyException(
+          "These studies cannot be read as one: " + String.join(" ", settings.refusals));
+    }
+    Row all = settings.pooled.build();
+    return new Outcome(all, settings.own(all), settings.findings);
+  }
+
+  private void pool(Column<?> column) {
+    if (OF_A_PLACE.contains(column)) {
+      shareIfSame(column);
+    } else if (column == Settings.HOLE_ERROR_WAS) {
+      originOfHoleError();
+    } else if (LISTS.stream().noneMatch(list -> list == column)) {
+      agree(column);
+    } else {
+      LISTS.stream().filter(list -> list == column).forEach(this::join);
+    }
+  }
+
+  private <T> Map<String, Given<T>> given(Column<T> column) {
+    Map<String, Given<T>> given = new LinkedHashMap<>();
+    rows.forEach((folder, row) -> row.cell(column).ifPresent(cell -> given.put(folder, cell)));
+    return given;
+  }
+
+  /** Tells of a place what all places have in common; else it stays with each folder. */
+  private <T> void shareIfSame(Column<T> column) {
+    Map<String, Given<T>> given = given(column);
+    if (given.size() == rows.size() && differing(given).isEmpty()) {
+      pooled.put(column, given.values().iterator().next());
+    }
+  }
+
+  private <T> void agree(Column<T> column) {
+    Map<String, Given<T>> given = given(column);
+    if (given.isEmpty()) {
+      return;
+    }
+    Given<T> first = given.values().iterator().next();
+    Optional<Given<T>> other = differing(given);
+    if (other.isPresent() && !WORDS.contains(column)) {
+      refusals.add(refusal(column, first, other.get()));
+      return;
+    }
+    pooled.put(column, first);
+    other.ifPresent(differs -> note(differs.place(), tookFirst(column, first)));
+    boolean holdsForAll = other.isEmpty() && given.size() < rows.size();
+    if (holdsForAll && !WORDS.contains(column)) {
+      note(
+          first.place(),
+          column.name()
+              + " is set in "
+              + String.join(", ", given.keySet())
+              + " only; it was used for all studies");
+    }
+  }
+
+  private static <T> Optional<Given<T>> differing(Map<String, Given<T>> given) {
+    T first = given.values().iterator().next().value();
+    return given.values().stream()
+        .filter(cell -> !SameCells.sameValue(first, cell.value()))
+        .findFirst();
+  }
+
+  private static String tookFirst(Column<?> column, Given<?> first) {
+    return column.name()
+        + " differs from that in "
+        + first.place().file()
+        + " (“"
+        + first.written()
+        + "”), which was taken for the whole";
+  }
+
+  private static String refusal(Column<?> column, Given<?> one, Given<?> other) {
+    return column.name()
+        + " is “"
+        + one.written()
+        + "” in "
+        + where(one)
+        + " but “"
+        + other.written()
+        + "” in "
+        + where(other)
+        + ": make the two the same, or empty one of them.";
+  }
+
+  private static String where(Given<?> cell) {
+    Place place = cell.place();
+    return place.line().isPresent()
+        ? place.file() + ", line " + place.line().getAsInt()
+        : place.file();
+  }
+
+  private void join(Column<List<String>> column) {
+    Map<String, Given<List<String>>> given = given(column);
+    if (given.isEmpty()) {
+      return;
+    }
+    Set<String> all = new LinkedHashSet<>();
+    given.values().forEach(cell -> all.addAll(cell.value()));
+    Given<List<String>> first = given.values().iterator().next();
+    pooled.put(column, Given.of(List.copyOf(all), String.join(", ", all), first.place()));
+    if (differing(given).isPresent()) {
+      note(
+          first.place(),
+          column.name() + " differs between the studies; all that they name was used");
+    }
+  }
+
+  /** Drilled on purpose, in random order, only if every group says so. */
+  private void originOfHoleError() {
+    Map<String, Given<HoleErrorOrigin>> given = given(Settings.HOLE_ERROR_WAS);
+    if (given.isEmpty()) {
+      return;
+    }
+    Given<HoleErrorOrigin> first = given.values().iterator().next();
+    if (given.size() == rows.size() && differing(given).isEmpty()) {
+      pooled.put(Settings.HOLE_ERROR_WAS, first);
+    } else {
+      note(
+          first.place(),
+          Settings.HOLE_ERROR_WAS.name()
+              + " is not the same in all studies, so it was taken as it came");
+    }
+  }
+
+  private void note(Place place, String problem) {
+    findings.add(Finding.note(place, problem, "write the same in each study.csv"));
+  }
+
+  private Map<String, Row> own(Row all) {
+    Map<String, Row> own = new LinkedHashMap<>();
+    rows.forEach(
+        (folder, row) -> {
+          Row.Builder builder = all.copy();
+          OF_A_PLACE.forEach(column -> builder.putFrom(row, column));
+          own.put(folder, builder.build());
+        });
+    return own;
+  }
+}
