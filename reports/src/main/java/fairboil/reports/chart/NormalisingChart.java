@@ -21,8 +21,8 @@ final class NormalisingChart {
   private static final int HEADING = 22;
   private static final int AXIS = 44;
   private static final int EDGE = 12;
-  // The ground of the right panels begins a little before they do.
-  private static final int GAP = 16;
+  // Boxes of panels side by side must not overlap.
+  private static final int GAP = 26;
   private static final double DOT = 9;
 
   private final Restating restating;

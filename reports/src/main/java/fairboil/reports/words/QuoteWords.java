@@ -90,11 +90,11 @@ public final class QuoteWords {
 
   /** A line by which others can tell which data are meant. */
   public String citation(String version, String fingerprint) {
-    String title = Names.inSentence(AnswerWords.of(results).title()).strip();
+    String title = oneLine(AnswerWords.of(results).title());
     return title
         + (title.matches(".*[.!?)]") ? "" : ".")
         + " Study \u201c"
-        + Names.inSentence(results.study().name())
+        + oneLine(results.study().name())
         + "\u201d, "
         + Plural.of(results.runs().size(), "run")
         + " of "
@@ -104,5 +104,9 @@ public final class QuoteWords {
         + ". Fingerprint of the data (SHA-256): "
         + fingerprint
         + ".";
+  }
+
+  private static String oneLine(String text) {
+    return Names.inSentence(text).replaceAll("[\\u2028\\u2029\\s]+", " ").strip();
   }
 }

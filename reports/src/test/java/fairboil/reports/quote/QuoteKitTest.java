@@ -222,6 +222,6 @@ class QuoteKitTest {
         .isInstanceOf(OutputException.class)
         .hasMessageContaining("runs.csv")
         .hasMessageContaining("changed while the report was made")
-        .hasMessageContaining("run the command again");
+        .hasMessageContaining("Run the command again.");
   }
 }

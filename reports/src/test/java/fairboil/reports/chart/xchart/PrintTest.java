@@ -198,7 +198,8 @@ class PrintTest {
   @Test
   void hostileNamesArePrinted() throws IOException {
     Results results =
-        SampleResults.named("\u202E " + "design ".repeat(500), "CON", "🔥".repeat(90), "שלום\u202Eabc");
+        SampleResults.named(
+            "\u202E " + "design ".repeat(500), "CON", "🔥".repeat(90), "שלום\u202Eabc");
 
     assertThat(prints(results, 2)).extracting(Print::name).allMatch(it -> it.matches("[a-z0-9-]+"));
   }
