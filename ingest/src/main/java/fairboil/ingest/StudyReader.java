@@ -119,6 +119,7 @@ public final class StudyReader {
     references.sensors(sensors);
     note(runs.findings(), builds.findings(), rings.findings(), holes.findings());
     note(pots.findings(), marks.findings(), references.findings(), files.findings());
+    note(ShownUnits.note(settings, runs.runs()));
     if (runs.runs().isEmpty() && findings.stream().noneMatch(isErrorOf(runsSheet.place()))) {
       findings.add(
           Finding.error(

@@ -56,6 +56,20 @@ class StudyReaderTest {
         .toList();
   }
 
+  @Test
+  void whoWritesFahrenheitIsToldHowToReadIt() throws IOException, StudyException {
+    write("runs.csv", "run,build,ambient (°F)\nK1-1,K1,68\nK1-2,K1,71.5\n");
+    assertThat(read().findings())
+        .anySatisfy(
+            note ->
+                assertThat(note.mend().orElseThrow().cells())
+                    .containsEntry("setting", "show units")
+                    .containsEntry("value", "US"));
+
+    write("study.csv", "setting,value\nshow units,metric\n");
+    assertThat(read().findings()).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource({"UTF-8", "UTF-16", "UTF-16LE", "UTF-16BE", "windows-1252"})
   void theEncodingDoesNotMatter(String charset) throws Exception {

@@ -6,6 +6,7 @@ import fairboil.reports.chart.ChartException;
 import fairboil.reports.chart.Rehearsal;
 import fairboil.reports.chart.xchart.XChartPainter;
 import fairboil.reports.output.OutputFolder;
+import fairboil.reports.page.PageModel;
 import fairboil.reports.quote.QuoteKit;
 import java.io.IOException;
 import java.util.concurrent.ExecutionException;
@@ -13,6 +14,8 @@ import java.util.concurrent.FutureTask;
 
 /** Puts the tables, charts and pages of results into an output folder. */
 public final class ReportWriter {
+
+  private static final int OTHER_FILES = 20;
 
   private final FutureTask<XChartPainter> painter;
   private final int threads;
@@ -38,6 +41,14 @@ public final class ReportWriter {
     XChartPainter painter = XChartPainter.withBundledFont();
     Rehearsal.of(painter);
     return painter;
+  }
+
+  /**
+   * About how many files a report of those results has: the chart of each run, its page, others.
+   */
+  public static int files(Results results) {
+    int runs = results.runs().size();
+    return (runs > PageModel.MOST_RUNS_IN_PAGE ? 2 * runs : runs) + OTHER_FILES;
   }
 
   /**

@@ -85,7 +85,7 @@ final class LibrariesTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
-              "com.fasterxml..",
+              "com.fasterxml.aalto..",
               "com.google.common..",
               "com.ibm.icu..",
               "com.univocity..",

@@ -10,16 +10,18 @@ import java.util.List;
  *
  * @param groups one for each thing that is compared, by level; unmodifiable
  * @param inseparable pairs of things that differ in something else in every run; unmodifiable
+ * @param tied conditions in which no two of several things had anything in common; unmodifiable
  */
-public record Fairness(List<Group> groups, List<Inseparable> inseparable) {
+public record Fairness(List<Group> groups, List<Inseparable> inseparable, List<Tied> tied) {
 
   /** Nothing to compare. */
-  public static final Fairness NONE = new Fairness(List.of(), List.of());
+  public static final Fairness NONE = new Fairness(List.of(), List.of(), List.of());
 
   /** Copies the lists. */
   public Fairness {
     groups = List.copyOf(groups);
     inseparable = List.copyOf(inseparable);
+    tied = List.copyOf(tied);
   }
 
   /**
@@ -118,4 +120,13 @@ public record Fairness(List<Group> groups, List<Inseparable> inseparable) {
    * @param ofB the condition of the second
    */
   public record Inseparable(String level, String a, String b, Condition ofA, Condition ofB) {}
+
+  /**
+   * A condition that changed wherever the thing compared did: no two of more than two things had a
+   * value of it in common.
+   *
+   * @param level what is compared
+   * @param column the name of the condition
+   */
+  public record Tied(String level, String column) {}
 }

@@ -3,6 +3,7 @@ package fairboil.analysis.compare;
 import fairboil.analysis.compare.Fairness.Condition;
 import fairboil.analysis.compare.Fairness.Group;
 import fairboil.analysis.compare.Fairness.Inseparable;
+import fairboil.analysis.compare.Fairness.Tied;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.group.RunColumn;
 import fairboil.analysis.group.RunGroup;
@@ -22,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /** Finds under what conditions the things that are compared were burnt. */
 public final class FairnessFinder {
@@ -47,6 +49,7 @@ public final class FairnessFinder {
   private final RunGroup runs;
   private final List<Group> groups = new ArrayList<>();
   private final List<Inseparable> inseparable = new ArrayList<>();
+  private final List<Tied> tied = new ArrayList<>();
 
   private FairnessFinder(Study study, List<RunResult> runs) {
     this.study = study;
@@ -64,7 +67,7 @@ public final class FairnessFinder {
           .filter(column -> !column.name().equals(Comparison.DESIGN))
           .ifPresent(column -> finder.level(column.name(), column::text));
     }
-    return new Fairness(finder.groups, finder.inseparable);
+    return new Fairness(finder.groups, finder.inseparable, finder.tied);
   }
 
   /** The conditions of all runs that count together. */
@@ -85,6 +88,8 @@ public final class FairnessFinder {
     boolean compared = !level.equals(Comparison.BUILD) || own.size() <= FEW;
     if (compared) {
       apart(level, own);
+    } else {
+      tie(level, own);
     }
   }
 
@@ -159,22 +164,38 @@ public final class FairnessFinder {
                 column.name(), known.size(), known.stream().distinct().sorted().toList()));
   }
 
-  /** Conditions known of every run of both that have no value in common. */
+  /** Conditions in which no two groups have anything in common. */
+  private void tie(String level, List<Group> own) {
+    List<String> columns =
+        new ArrayList<>(own.get(0).conditions().stream().map(Condition::column).toList());
+    for (int i = 0; i < own.size(); i++) {
+      for (int j = i + 1; j < own.size() && !columns.isEmpty(); j++) {
+        columns.retainAll(
+            apart(level, own.get(i), own.get(j)).map(pair -> pair.ofA().column()).toList());
+      }
+    }
+    columns.forEach(column -> tied.add(new Tied(level, column)));
+  }
+
   private void apart(String level, List<Group> own) {
     for (int i = 0; i < own.size(); i++) {
       for (int j = i + 1; j < own.size(); j++) {
-        Group a = own.get(i);
-        Group b = own.get(j);
-        for (Condition ofA : a.conditions()) {
-          b.conditions().stream()
-              .filter(ofB -> ofB.column().equals(ofA.column()))
-              .filter(ofB -> !ofA.column().equals(level))
-              .filter(ofB -> ofA.known() == a.runs() && ofB.known() == b.runs())
-              .filter(ofA::isApartFrom)
-              .forEach(
-                  ofB -> inseparable.add(new Inseparable(level, a.name(), b.name(), ofA, ofB)));
-        }
+        apart(level, own.get(i), own.get(j)).forEach(inseparable::add);
       }
     }
+  }
+
+  /** Conditions known of every run of both that have no value in common. */
+  private static Stream<Inseparable> apart(String level, Group a, Group b) {
+    return a.conditions().stream()
+        .filter(ofA -> !ofA.column().equals(level))
+        .filter(ofA -> ofA.known() == a.runs())
+        .flatMap(
+            ofA ->
+                b.conditions().stream()
+                    .filter(ofB -> ofB.column().equals(ofA.column()))
+                    .filter(ofB -> ofB.known() == b.runs())
+                    .filter(ofA::isApartFrom)
+                    .map(ofB -> new Inseparable(level, a.name(), b.name(), ofA, ofB)));
   }
 }

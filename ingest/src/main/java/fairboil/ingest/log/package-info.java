@@ -19,7 +19,8 @@
  *   <li>{@code TimePlanner} and {@code StampPlanner} choose a {@code TimeReader}, {@code
  *       ChannelPlanner} the roles and units.
  *   <li>{@code TableReader} reads the rows with {@code RowLines} and {@code ChannelReader}s and
- *       keeps the {@code Tally}; {@code Asking} asks.
+ *       keeps the {@code Tally}; {@code RowCounter} and {@code StatedFigures} compare it with what
+ *       the log says of itself; {@code Asking} asks.
  *   <li>{@code Timeline} puts the times in order, {@code SeveralRuns} and {@code RunCut} find the
  *       run among them, {@code AxisMaker} and {@code ChannelMaker} make the log.
  * </ol>

@@ -1,8 +1,6 @@
 package fairboil.reports.cli;
 
 import fairboil.analysis.Results;
-import fairboil.analysis.StudyAnalysis;
-import fairboil.ingest.OpenedStudy;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
 import java.util.concurrent.Callable;
@@ -23,8 +21,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws StudyException {
-    OpenedStudy opened = StudyReader.open(study.folder());
-    Results results = StudyAnalysis.of(opened.study(), opened.logs());
+    Results results = Analysis.of(StudyReader.open(study.folder()));
     FindingList list = new FindingList(results.findings());
     list.printAll(spec.commandLine().getOut());
     spec.commandLine().getOut().println(list.summary());

@@ -1,9 +1,7 @@
 package fairboil.reports.cli;
 
 import fairboil.analysis.Results;
-import fairboil.analysis.StudyAnalysis;
 import fairboil.ingest.OpenedStudy;
-import fairboil.ingest.Study;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyPool;
 import fairboil.reports.ReportWriter;
@@ -66,8 +64,8 @@ final class ReportCommand implements Callable<Integer> {
     OpenedStudy opened = StudyPool.open(studies);
     Results results;
     try (OutputFolder folder = OutputFolder.open(out, studies)) {
-      results = worked(opened);
-      try (Progress progress = Progress.of("Charts and tables", results.runs().size())) {
+      results = Analysis.of(opened);
+      try (Progress progress = Progress.of("Charts and tables", ReportWriter.files(results))) {
         folder.afterEach(progress::step);
         writer.write(results, folder);
         if (quote) {
@@ -77,18 +75,6 @@ final class ReportCommand implements Callable<Integer> {
       folder.commit();
     }
     return tell(results);
-  }
-
-  private static Results worked(OpenedStudy opened) {
-    Study study = opened.study();
-    try (Progress progress = Progress.of("Runs", study.runs().size())) {
-      return StudyAnalysis.of(
-          study,
-          run -> {
-            progress.step();
-            return opened.logs().open(run);
-          });
-    }
   }
 
   private int tell(Results results) {

@@ -2,11 +2,13 @@ package fairboil.reports.words;
 
 import fairboil.analysis.Results;
 import fairboil.analysis.claim.ClaimResult.Verdict;
+import fairboil.analysis.compare.Comparison;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -90,13 +92,41 @@ public final class AnswerWords {
     return builds.size() < 2
         ? Optional.empty()
         : Optional.of(
-            "Build by build, the mean "
+            "Build by build, "
+                + site()
+                + "the mean "
                 + measure.label()
                 + " runs from "
                 + mean(builds.get(0), measure)
                 + " to "
                 + mean(builds.get(builds.size() - 1), measure)
+                + settled(builds.get(0), builds.get(builds.size() - 1), measure)
                 + ".");
+  }
+
+  private String site() {
+    boolean tied =
+        results.fairness().tied().stream()
+            .anyMatch(
+                condition ->
+                    condition.level().equals(Comparison.BUILD)
+                        && condition.column().equals(RunsSheet.SITE.name()));
+    return tied ? "each at a site of its own and so not to be told apart from it, " : "";
+  }
+
+  /** Nothing where the two are known to differ. */
+  private String settled(BuildResult one, BuildResult other, Measure measure) {
+    String low = one.build().key().name();
+    String high = other.build().key().name();
+    boolean open =
+        results.comparisons().stream()
+            .filter(pair -> pair.measure() == measure && pair.level().equals(Comparison.BUILD))
+            .filter(
+                pair ->
+                    (pair.a().equals(low) && pair.b().equals(high))
+                        || (pair.a().equals(high) && pair.b().equals(low)))
+            .anyMatch(pair -> pair.verdict() == Comparison.Verdict.NOT_SETTLED);
+    return open ? "; that these two differ is not settled" : "";
   }
 
   private String mean(BuildResult build, Measure measure) {

@@ -103,6 +103,7 @@ public record FairnessTable(
     FairnessWords words = FairnessWords.of(results);
     List<String> remarks = new ArrayList<>();
     fairness.inseparable().forEach(pair -> remarks.add(words.sentence(pair)));
+    fairness.tied().forEach(tied -> remarks.add(FairnessWords.sentence(tied)));
     if (remarks.isEmpty() && !levels(fairness).isEmpty()) {
       remarks.add(
           "Nothing recorded sets them wholly apart: in every condition above their runs overlap.");

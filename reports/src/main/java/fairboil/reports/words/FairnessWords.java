@@ -7,6 +7,7 @@ import fairboil.analysis.compare.Fairness.Condition.Days;
 import fairboil.analysis.compare.Fairness.Condition.Kinds;
 import fairboil.analysis.compare.Fairness.Condition.Range;
 import fairboil.analysis.compare.Fairness.Inseparable;
+import fairboil.analysis.compare.Fairness.Tied;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
@@ -94,6 +95,30 @@ public final class FairnessWords {
         + ": what that changes cannot be told apart from what the "
         + thing(pair.level())
         + " changes.";
+  }
+
+  /** What changed wherever the thing compared did, and what would tell the two apart. */
+  public static String sentence(Tied tied) {
+    String what = Names.inSentence(label(tied.column()));
+    String thing = thing(tied.level());
+    String told =
+        "No two "
+            + thing
+            + "s have any "
+            + what
+            + " in common: what the "
+            + what
+            + " changes cannot be told apart from what the "
+            + thing
+            + " changes.";
+    return goesRound(tied) ? told + " Send one " + thing + " round to tell them apart." : told;
+  }
+
+  /** Whether a build can be sent where the condition is another. */
+  private static boolean goesRound(Tied tied) {
+    return tied.level().equals(Comparison.BUILD)
+        && (tied.column().equals(RunsSheet.SITE.name())
+            || tied.column().equals(RunsSheet.TESTER.name()));
   }
 
   private static String thing(String level) {

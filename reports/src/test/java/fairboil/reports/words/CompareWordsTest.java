@@ -8,6 +8,7 @@ import fairboil.analysis.compare.Comparison.Verdict;
 import fairboil.analysis.compare.Fairness.Condition.Kinds;
 import fairboil.analysis.compare.Fairness.Condition.Range;
 import fairboil.analysis.compare.Fairness.Inseparable;
+import fairboil.analysis.compare.Fairness.Tied;
 import fairboil.analysis.compare.RankComparison;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.measure.Measure;
@@ -101,6 +102,13 @@ class CompareWordsTest {
             new Kinds("tester", 4, List.of("Omar")));
     assertThat(fairness.sentence(pair))
         .startsWith("Every run of A had tester Ida, every run of B Omar: what that changes cannot");
+    assertThat(FairnessWords.sentence(new Tied("build", "site")))
+        .isEqualTo(
+            "No two builds have any site in common: what the site changes cannot be told apart from"
+                + " what the build changes. Send one build round to tell them apart.");
+    assertThat(FairnessWords.sentence(new Tied("build", "ambient")))
+        .startsWith("No two builds have any air temperature in common")
+        .doesNotContain("round");
     assertThat(fairness.values(new Range("ambient", 3, Dimension.TEMPERATURE, -8.2, 27.6), 4))
         .isEqualTo("−8 to 28 °C (1 not told)");
     assertThat(fairness.values(new Range("burn number", 4, Dimension.RATIO, 2, 5), 4))
