@@ -17,8 +17,10 @@ import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.grid.SourceFile;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Everything worked out for a study: what a report is made from. Immutable.
@@ -149,5 +151,11 @@ public record Results(
         List.of(),
         Optional.empty(),
         Normalisation.NONE);
+  }
+
+  /** Every file that was read, once: sheets first, then logs in the order of the runs. */
+  public List<SourceFile> sources() {
+    Stream<SourceFile> logs = runs.stream().map(RunResult::source).flatMap(Optional::stream);
+    return Stream.concat(study.sources().stream(), logs).distinct().toList();
   }
 }

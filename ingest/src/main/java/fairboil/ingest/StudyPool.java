@@ -1,6 +1,8 @@
 package fairboil.ingest;
 
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.grid.InputOpener;
+import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.log.LogOpener;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Claim;
@@ -11,6 +13,8 @@ import fairboil.ingest.sheet.Ring;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.Sensor;
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -28,6 +32,7 @@ public final class StudyPool {
 
   private final Map<String, Study> studies = new TreeMap<>();
   private final Map<String, LogOpener> logs = new TreeMap<>();
+  private final Map<String, InputOpener> inputs = new TreeMap<>();
   private final List<Finding> findings = new ArrayList<>();
 
   private StudyPool() {}
@@ -53,6 +58,7 @@ public final class StudyPool {
   private void add(String folder, OpenedStudy opened) {
     studies.put(folder, in(folder, opened.study()));
     logs.put(folder, opened.logs());
+    inputs.put(folder, opened.inputs());
   }
 
   /** A study with its places told from outside its folder. */
@@ -110,7 +116,15 @@ public final class StudyPool {
             claims.protocol(),
             studies.values().stream().flatMap(it -> it.sources().stream()).toList(),
             findings.stream().sorted().toList());
-    return new OpenedStudy(study, opener(runs));
+    return new OpenedStudy(study, opener(runs), this::input);
+  }
+
+  /** Names of files start with that of their folder, which may hold no slash. */
+  private InputStream input(SourceFile file) throws IOException {
+    int slash = file.name().indexOf('/');
+    SourceFile inside =
+        new SourceFile(file.name().substring(slash + 1), file.bytes(), file.sha256());
+    return inputs.get(file.name().substring(0, slash)).open(inside);
   }
 
   private LogOpener opener(PooledRuns runs) {

@@ -91,7 +91,7 @@ public final class StudyReader {
       try (SheetFiles files = new SheetFiles(inside)) {
         Study sheets = new StudyReader(inside, study, files).read();
         LogOpener logs = new LogReader(inside, sheets.name(), sheets.sensors());
-        return new OpenedStudy(sheets, logs);
+        return new OpenedStudy(sheets, logs, inside::reopen);
       }
     } catch (UnreadableException e) {
       throw new StudyException(e.getMessage(), e);

@@ -1,12 +1,13 @@
 package fairboil.reports;
 
 import fairboil.analysis.Results;
+import fairboil.ingest.grid.InputOpener;
 import fairboil.reports.chart.ChartException;
-import fairboil.reports.chart.Painter;
 import fairboil.reports.chart.Rehearsal;
 import fairboil.reports.chart.xchart.XChartPainter;
 import fairboil.reports.output.OutputFolder;
 import fairboil.reports.page.PageModel;
+import fairboil.reports.quote.QuoteKit;
 import java.io.IOException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -16,10 +17,10 @@ public final class ReportWriter {
 
   private static final int OTHER_FILES = 20;
 
-  private final FutureTask<Painter> painter;
+  private final FutureTask<XChartPainter> painter;
   private final int threads;
 
-  private ReportWriter(FutureTask<Painter> painter, int threads) {
+  private ReportWriter(FutureTask<XChartPainter> painter, int threads) {
     this.painter = painter;
     this.threads = threads;
   }
@@ -29,15 +30,15 @@ public final class ReportWriter {
    * third of a second to start.
    */
   public static ReportWriter warmingUp() {
-    FutureTask<Painter> painter = new FutureTask<>(ReportWriter::rehearsedPainter);
+    FutureTask<XChartPainter> painter = new FutureTask<>(ReportWriter::rehearsedPainter);
     Thread thread = new Thread(painter, "warm-up");
     thread.setDaemon(true);
     thread.start();
     return new ReportWriter(painter, Runtime.getRuntime().availableProcessors());
   }
 
-  private static Painter rehearsedPainter() throws ChartException {
-    Painter painter = XChartPainter.withBundledFont();
+  private static XChartPainter rehearsedPainter() throws ChartException {
+    XChartPainter painter = XChartPainter.withBundledFont();
     Rehearsal.of(painter);
     return painter;
   }
@@ -57,11 +58,22 @@ public final class ReportWriter {
    * @throws IOException if something cannot be written
    */
   public void write(Results results, OutputFolder folder) throws ChartException, IOException {
-    Painter ready = painter();
-    new Report(results, folder).write(ready, threads);
+    new Report(results, folder).write(painter(), threads);
   }
 
-  private Painter painter() throws ChartException {
+  /**
+   * Writes the writer's kit; the folder is left to be committed.
+   *
+   * @param inputs gives the files of the study as they were read
+   * @throws ChartException if charts cannot be drawn on this machine
+   * @throws IOException if something cannot be written, or a file of the study was changed
+   */
+  public void writeQuote(Results results, OutputFolder folder, InputOpener inputs)
+      throws ChartException, IOException {
+    new QuoteKit(results, folder, Program.version()).write(painter(), threads, inputs);
+  }
+
+  private XChartPainter painter() throws ChartException {
     try {
       return painter.get();
     } catch (InterruptedException e) {

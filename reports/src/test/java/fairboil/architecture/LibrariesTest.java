@@ -57,7 +57,13 @@ final class LibrariesTest {
 
   @ArchTest static final ArchRule pngencoder = only("com.pngencoder..", "fairboil.reports.chart..");
 
-  @ArchTest static final ArchRule pdfBox = only("org.apache.pdfbox..", "fairboil.reports.print..");
+  @ArchTest
+  static final ArchRule pdfBox =
+      only("org.apache.pdfbox..", "fairboil.reports.print..", "fairboil.reports.chart.xchart..");
+
+  @ArchTest
+  static final ArchRule pdfBoxGraphics =
+      only("de.rototor.pdfbox..", "fairboil.reports.chart.xchart..");
 
   @ArchTest
   static final ArchRule fontBox = only("org.apache.fontbox..", "fairboil.reports.print..");

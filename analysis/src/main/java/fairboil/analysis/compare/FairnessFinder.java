@@ -70,6 +70,12 @@ public final class FairnessFinder {
     return new Fairness(finder.groups, finder.inseparable, finder.tied);
   }
 
+  /** The conditions of all runs that count together. */
+  public static Group everyRun(Study study, List<RunResult> runs) {
+    FairnessFinder finder = new FairnessFinder(study, runs);
+    return finder.group("study", study.name(), finder.runs);
+  }
+
   private void level(String level, Function<RunResult, Optional<String>> name) {
     Map<String, List<RunResult>> byName = new LinkedHashMap<>();
     for (RunResult run : runs.runs()) {

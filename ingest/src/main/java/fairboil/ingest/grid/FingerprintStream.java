@@ -5,15 +5,13 @@ import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 
 /** Counts and fingerprints the bytes that pass, and stops where a file exceeds its limit. */
 final class FingerprintStream extends FilterInputStream {
 
   private final Place place;
   private final FileKind kind;
-  private final MessageDigest digest = sha256();
+  private final MessageDigest digest = Fingerprint.sha256();
   private long count;
 
   FingerprintStream(Place place, InputStream in, FileKind kind) {
@@ -60,14 +58,6 @@ final class FingerprintStream extends FilterInputStream {
 
   /** The fingerprint of what passed; once only. */
   SourceFile source() {
-    return new SourceFile(place.file(), count, HexFormat.of().formatHex(digest.digest()));
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    return new SourceFile(place.file(), count, Fingerprint.hex(digest.digest()));
   }
 }

@@ -2,6 +2,7 @@ package fairboil.ingest.grid;
 
 import fairboil.ingest.finding.Place;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -138,7 +139,32 @@ public final class StudyFolder {
     }
   }
 
+  /**
+   * Opens a file of the study that was read before, for its bytes; see {@link InputOpener}.
+   *
+   * @throws UnreadableException if it is not there any more, leads out of the folder, or may not be
+   *     read
+   */
+  public InputStream reopen(SourceFile file) throws UnreadableException {
+    try {
+      return new UnchangedStream(Files.newInputStream(ordinary(file.name())), file);
+    } catch (UnreadableException e) {
+      throw e;
+    } catch (IOException | SecurityException e) {
+      throw mayNotBeRead(placeOf(file.name()));
+    }
+  }
+
   private Path ordinaryFile(String name, FileKind kind) throws UnreadableException {
+    Path file = ordinary(name);
+    Place place = placeOf(name);
+    if (attributes(file, place).size() > kind.limit()) {
+      throw tooLarge(place, kind);
+    }
+    return file;
+  }
+
+  private Path ordinary(String name) throws UnreadableException {
     Place place = placeOf(name);
     Path file = resolve(name);
     BasicFileAttributes attributes = attributes(file, place);
@@ -150,9 +176,6 @@ public final class StudyFolder {
           place,
           "this is not an ordinary file but a pipe or a device",
           "copy its content into a file of the study folder");
-    }
-    if (attributes.size() > kind.limit()) {
-      throw tooLarge(place, kind);
     }
     return file;
   }
@@ -209,14 +232,14 @@ public final class StudyFolder {
     return new UnreadableException(placeOf(name), "there is no such file", remedy);
   }
 
-  static UnreadableException tooLarge(Place place, FileKind kind) {
-    return new UnreadableException(
-        place, kind.tooLarge(), "split it, or leave out what does not belong to the runs");
-  }
-
   private static UnreadableException mayNotBeRead(Place place) {
     return new UnreadableException(
         place, "this file may not be read", "check its permissions, or that no program holds it");
+  }
+
+  static UnreadableException tooLarge(Place place, FileKind kind) {
+    return new UnreadableException(
+        place, kind.tooLarge(), "split it, or leave out what does not belong to the runs");
   }
 
   private static boolean isAbsolute(String plain) {

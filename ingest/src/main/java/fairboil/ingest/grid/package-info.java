@@ -10,5 +10,9 @@
  * fairboil.ingest.grid.Grid} is a whole sheet as rows of cells, whatever kind of file it came from:
  * {@code grid.csv} makes one from CSV, {@code grid.workbook} from a tab of a workbook. What cannot
  * be read is an {@link fairboil.ingest.grid.UnreadableException}, which is a finding.
+ *
+ * <p>A file that was read is opened once more for its bytes by an {@link
+ * fairboil.ingest.grid.InputOpener}, which tells if it was changed; {@link
+ * fairboil.ingest.grid.Fingerprint} is of several files together.
  */
 package fairboil.ingest.grid;

@@ -25,6 +25,7 @@ final class BuildsChart {
 
   private static final int ROW = 25;
   private static final int RIGHT = 150;
+  private static final int LEAST_RIGHT = 128;
   private static final int FOOT = 52;
   private static final int EDGE = 18;
   private static final double BURN = 8;
@@ -39,6 +40,7 @@ final class BuildsChart {
   private final String confidence;
   private final Shown along;
   private final Axis axis;
+  private final Format format;
 
   /**
    * A chart of some builds.
@@ -55,7 +57,8 @@ final class BuildsChart {
       DesignStyles styles,
       Captions captions,
       Display display,
-      double confidence) {
+      double confidence,
+      Format format) {
     this.measure = measure;
     this.builds = builds;
     this.burns = all;
@@ -64,6 +67,7 @@ final class BuildsChart {
     this.confidence = Display.percent(confidence);
     this.along = new Shown(display, measure.dimension());
     this.axis = axis(everyBuild);
+    this.format = format;
   }
 
   /** The values of the burns that count, by build. */
@@ -94,7 +98,9 @@ final class BuildsChart {
     List<Optional<String>> designs =
         styles.inOrder(builds.stream().map(build -> build.build().design()).distinct().toList());
     int rows = builds.size() + designs.size();
-    int top = Sheet.headerHeight(true);
+    List<KeyEntry> key = key();
+    int top = format.top(key);
+    int right = format.share(RIGHT, LEAST_RIGHT);
     int height = top + rows * ROW + FOOT;
     int left = left(designs);
     Axis rowAxis = new Axis("", -rows + 0.5, 0.5, Axis.Ticks.NONE);
@@ -103,7 +109,7 @@ final class BuildsChart {
             new Box(
                 left - EDGE,
                 top - EDGE,
-                Sheet.WIDTH - left - RIGHT + 2 * EDGE,
+                format.width() - left - right + 2 * EDGE,
                 height - top + 2 * EDGE),
             "",
             "",
@@ -112,8 +118,7 @@ final class BuildsChart {
             EDGE,
             0,
             marks(designs));
-    return new Sheet(
-        caption.title(), caption.subtitle(), key(), List.of(panel), Sheet.WIDTH, height, 2);
+    return format.sheet(caption, key, List.of(panel), height);
   }
 
   /** Room for the longest name, as far as names may be long. */
@@ -125,7 +130,7 @@ final class BuildsChart {
             .mapToInt(String::length)
             .max()
             .orElse(0);
-    return Math.min(240, Math.max(80, 40 + 8 * longest));
+    return Math.min(format.share(240, 130), Math.max(format.share(80, 56), 40 + 8 * longest));
   }
 
   private List<KeyEntry> key() {

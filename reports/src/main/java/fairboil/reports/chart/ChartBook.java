@@ -2,8 +2,10 @@ package fairboil.reports.chart;
 
 import fairboil.analysis.InOrder;
 import fairboil.analysis.Results;
+import fairboil.analysis.compare.Comparison;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
+import fairboil.analysis.group.Restating;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
@@ -11,6 +13,7 @@ import fairboil.ingest.choice.Surface;
 import fairboil.ingest.sheet.Key;
 import fairboil.reports.words.Captions;
 import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.CompareWords;
 import fairboil.reports.words.Display;
 import fairboil.reports.words.EffectWords;
 import java.io.IOException;
@@ -18,17 +21,23 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * All pictures of a report: of the study first (hole effects, builds side by side, ring maps), then
- * the trace of each run that has one. Same results, same pictures, in the same order, however many
- * threads draw them.
+ * All pictures of a report: of the study first (hole effects, builds side by side, differences,
+ * what normalising did, residuals, ring maps), then the trace of each run that has one. Same
+ * results, same pictures, in the same order, however many threads draw them.
  */
 public final class ChartBook {
 
   private static final List<Measure> SIDE_BY_SIDE =
       List.of(Measure.NORMALISED_PEAK, Measure.NORMALISED_BOIL_TIME, Measure.BOIL_TIME);
+
+  /** As many runs as a page shows in full; of more it shows small traces. */
+  public static final int MOST_RUNS_IN_PAGE = 60;
+
+  private static final int MOST_PAIRS = 45;
   private static final int BUILDS_A_SHEET = 40;
   private static final int MAPS_A_SHEET = 30;
 
@@ -64,11 +73,21 @@ public final class ChartBook {
   }
 
   /** A picture that can be drawn: what it is of, and how its sheet is made. */
-  private record Plan(Picture.Kind kind, String subject, String name, Maker maker) {}
+  private record Plan(Picture.Kind kind, String subject, String name, Maker maker) {
+
+    /** Those for which it can be laid out, the widest first. */
+    List<Format> printFormats() {
+      return switch (kind) {
+        case RUN, TRACES -> List.of();
+        case RING_MAPS, NORMALISING -> List.of(Format.PAGE);
+        default -> List.of(Format.PAGE, Format.COLUMN);
+      };
+    }
+  }
 
   /** Makes a sheet with its caption. */
   private interface Maker {
-    Drawn make();
+    Drawn make(Format format);
   }
 
   private record Drawn(Sheet sheet, Caption caption) {}
@@ -96,7 +115,7 @@ public final class ChartBook {
 
   private Picture picture(int index, Painter painter) {
     Plan plan = plans.get(index);
-    Drawn drawn = plan.maker().make();
+    Drawn drawn = plan.maker().make(Format.SCREEN);
     return new Picture(
         plan.kind(),
         plan.subject(),
@@ -108,14 +127,64 @@ public final class ChartBook {
         drawn.caption().text());
   }
 
+  /** Takes finished prints one by one. */
+  @FunctionalInterface
+  public interface PrintTaker {
+
+    /** Takes the next print. */
+    void take(Print print) throws IOException;
+  }
+
+  /**
+   * Draws the charts of the study for print, each at every width for which it can be laid out; not
+   * those of single runs. Otherwise as {@link #draw}.
+   *
+   * @throws IOException if {@code taker} throws it
+   */
+  public void print(Press press, int threads, PrintTaker taker) throws IOException {
+    List<Impression> impressions = new ArrayList<>();
+    for (int i = 0; i < plans.size(); i++) {
+      Plan plan = plans.get(i);
+      String name = names.get(i);
+      plan.printFormats().forEach(format -> impressions.add(new Impression(plan, name, format)));
+    }
+    InOrder.each(impressions, threads, each -> each.drawn(press), taker::take);
+  }
+
+  /** A chart to be printed at one width. */
+  private record Impression(Plan plan, String name, Format format) {
+
+    Print drawn(Press press) {
+      Drawn drawn = plan.maker().make(format);
+      return new Print(
+          plan.kind(),
+          plan.subject(),
+          name,
+          format,
+          drawn.caption(),
+          press.png(drawn.sheet(), format, Tint.COLOUR),
+          press.png(drawn.sheet(), format, Tint.GREY),
+          press.pdf(drawn.sheet(), format, drawn.caption().title()));
+    }
+  }
+
   private List<Plan> plans() {
     List<Plan> all = new ArrayList<>();
     results.holeEffects().stream()
         .filter(effect -> !effect.points().isEmpty())
         .forEach(effect -> all.add(holeEffect(effect)));
     SIDE_BY_SIDE.forEach(measure -> all.addAll(builds(measure)));
+    SIDE_BY_SIDE.forEach(measure -> forest(measure).ifPresent(all::add));
+    normalising().ifPresent(all::add);
+    results.holeEffects().stream()
+        .filter(effect -> !effect.band().isEmpty())
+        .forEach(effect -> all.add(residuals(effect)));
     rings().values().forEach(maps -> all.addAll(ringMaps(maps)));
-    results.runs().stream().filter(RunChart::canDraw).forEach(run -> all.add(run(run)));
+    List<RunResult> traced = results.runs().stream().filter(RunChart::canDraw).toList();
+    if (results.runs().size() > MOST_RUNS_IN_PAGE) {
+      all.addAll(traces(traced));
+    }
+    traced.forEach(run -> all.add(run(run)));
     return List.copyOf(all);
   }
 
@@ -125,12 +194,91 @@ public final class ChartBook {
         Picture.Kind.HOLE_EFFECT,
         effect.response().label(),
         name,
-        () -> {
+        format -> {
           double confidence = EffectWords.confidence(results, effect);
           Caption caption = Captions.in(display, confidence).holeEffect(effect);
-          Sheet sheet = new HoleEffectChart(effect, styles, display, confidence).sheet(caption);
+          Sheet sheet =
+              new HoleEffectChart(effect, styles, display, confidence, format).sheet(caption);
           return new Drawn(tips.on(sheet, effect), caption);
         });
+  }
+
+  private Plan residuals(HoleEffect effect) {
+    return new Plan(
+        Picture.Kind.RESIDUALS,
+        effect.response().label(),
+        "residuals " + effect.ring() + " " + effect.response().label(),
+        format -> {
+          Caption caption = captions.residuals(effect);
+          return new Drawn(
+              new ResidualChart(effect, styles, display, format).sheet(caption), caption);
+        });
+  }
+
+  /** Differences between designs and conditions; between builds for want of others. */
+  public static List<Comparison> pairs(Results results, Measure measure) {
+    List<Comparison> all =
+        results.comparisons().stream()
+            .filter(pair -> pair.measure() == measure && pair.method().isHeadline())
+            .toList();
+    List<Comparison> others =
+        all.stream().filter(pair -> !pair.level().equals(Comparison.BUILD)).toList();
+    List<Comparison> pairs = others.isEmpty() ? all : others;
+    return pairs.size() > MOST_PAIRS ? List.of() : pairs;
+  }
+
+  private Optional<Plan> forest(Measure measure) {
+    List<Comparison> pairs = pairs(results, measure);
+    CompareWords words = CompareWords.of(results);
+    return pairs.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Plan(
+                Picture.Kind.FOREST,
+                measure.label(),
+                "differences " + measure.label(),
+                format -> {
+                  Caption caption = captions.forest(measure, pairs, words);
+                  ForestChart chart =
+                      new ForestChart(measure, pairs, words, display, results.confidence(), format);
+                  return new Drawn(chart.sheet(caption), caption);
+                }));
+  }
+
+  private Optional<Plan> normalising() {
+    Restating restating = Restating.of(results.runs());
+    return restating.canBeSeen()
+        ? Optional.of(
+            new Plan(
+                Picture.Kind.NORMALISING,
+                Measure.NORMALISED_BOIL_TIME.label(),
+                "what normalising did",
+                format -> {
+                  Caption caption = captions.normalising(restating);
+                  return new Drawn(
+                      new NormalisingChart(restating, styles, display, format).sheet(caption),
+                      caption);
+                }))
+        : Optional.empty();
+  }
+
+  private List<Plan> traces(List<RunResult> traced) {
+    TraceSheets sheets = new TraceSheets(traced, display);
+    List<Plan> plans = new ArrayList<>();
+    for (int from = 0; from < traced.size(); from += TraceSheets.RUNS_A_SHEET) {
+      List<RunResult> some =
+          traced.subList(from, Math.min(traced.size(), from + TraceSheets.RUNS_A_SHEET));
+      plans.add(
+          new Plan(
+              Picture.Kind.TRACES,
+              "traces",
+              "traces",
+              format -> {
+                Caption caption = captions.traces(some, sheets.time().to(), sheets.temperatures());
+                return new Drawn(sheets.sheet(some, caption, display), caption);
+              }));
+    }
+    return plans;
   }
 
   private List<Plan> builds(Measure measure) {
@@ -152,12 +300,13 @@ public final class ChartBook {
               Picture.Kind.BUILDS,
               measure.label(),
               "builds " + measure.label(),
-              () -> buildsSheet(measure, some, burns)));
+              format -> buildsSheet(measure, some, burns, format)));
     }
     return plans;
   }
 
-  private Drawn buildsSheet(Measure measure, List<BuildResult> some, Map<Key, double[]> burns) {
+  private Drawn buildsSheet(
+      Measure measure, List<BuildResult> some, Map<Key, double[]> burns, Format format) {
     int runs = some.stream().mapToInt(build -> burns.get(build.build().key()).length).sum();
     Caption caption = captions.builds(measure, some, runs);
     BuildsChart chart =
@@ -169,7 +318,8 @@ public final class ChartBook {
             styles,
             captions,
             display,
-            results.confidence());
+            results.confidence(),
+            format);
     return new Drawn(tips.on(chart.sheet(caption), measure, some), caption);
   }
 
@@ -192,13 +342,15 @@ public final class ChartBook {
     for (int from = 0; from < maps.size(); from += MAPS_A_SHEET) {
       List<RingResult> some = maps.subList(from, Math.min(maps.size(), from + MAPS_A_SHEET));
       String ring = maps.get(0).ring();
-      plans.add(new Plan(Picture.Kind.RING_MAPS, ring, "ring " + ring, () -> ringSheet(some)));
+      plans.add(
+          new Plan(
+              Picture.Kind.RING_MAPS, ring, "ring " + ring, format -> ringSheet(some, format)));
     }
     return plans;
   }
 
-  private Drawn ringSheet(List<RingResult> some) {
-    RingMaps chart = new RingMaps(some, results.study(), styles, captions, display);
+  private Drawn ringSheet(List<RingResult> some, Format format) {
+    RingMaps chart = new RingMaps(some, results.study(), styles, captions, display, format);
     Caption caption = captions.ringMaps(some, chart.times());
     return new Drawn(chart.sheet(caption), caption);
   }
@@ -209,7 +361,7 @@ public final class ChartBook {
         Picture.Kind.RUN,
         name,
         "run " + name,
-        () -> {
+        format -> {
           Caption caption = captions.run(run);
           return new Drawn(new RunChart(run, display).sheet(caption), caption);
         });

@@ -29,23 +29,28 @@ final class HoleEffectChart {
   private final Shown across;
   private final Shown up;
   private final String confidence;
+  private final Format format;
 
-  HoleEffectChart(HoleEffect effect, DesignStyles styles, Display display, double confidence) {
+  HoleEffectChart(
+      HoleEffect effect, DesignStyles styles, Display display, double confidence, Format format) {
     this.effect = effect;
     this.styles = styles;
     this.across = new Shown(display, Dimension.LENGTH);
     this.up = new Shown(display, effect.response().dimension());
     this.confidence = Display.percent(confidence);
+    this.format = format;
   }
 
   Sheet sheet(Caption caption) {
-    int top = Sheet.headerHeight(true) + 22;
+    List<KeyEntry> key = key();
+    int top = format.top(key) + 22;
+    int height = format.height(HEIGHT);
     Axis x = xAxis();
     Axis y = yAxis();
     Panel panel =
         new Panel(
             new Box(
-                14 - EDGE, top - EDGE, Sheet.WIDTH - 28 + 2 * EDGE, HEIGHT - top - 8 + 2 * EDGE),
+                14 - EDGE, top - EDGE, format.width() - 28 + 2 * EDGE, height - top - 8 + 2 * EDGE),
             y.title(),
             "",
             x,
@@ -53,8 +58,7 @@ final class HoleEffectChart {
             EDGE,
             0,
             marks(y));
-    return new Sheet(
-        caption.title(), caption.subtitle(), key(), List.of(panel), Sheet.WIDTH, HEIGHT, 2);
+    return format.sheet(caption, key, List.of(panel), height);
   }
 
   private Axis xAxis() {

@@ -73,6 +73,14 @@ public final class Picture {
     BUILDS,
     /** Maps of one ring, build by build. */
     RING_MAPS,
+    /** How far builds and burns lie from the line of a response against hole error. */
+    RESIDUALS,
+    /** Differences in one measure. */
+    FOREST,
+    /** Boil times as measured and normalised. */
+    NORMALISING,
+    /** Small traces of many runs. */
+    TRACES,
     /** The trace of one run. */
     RUN
   }

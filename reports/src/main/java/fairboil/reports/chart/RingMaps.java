@@ -30,7 +30,6 @@ import java.util.stream.Stream;
 final class RingMaps {
 
   private static final int[] TIMES = {100, 50, 20, 10, 5, 3, 2, 1};
-  private static final int TOP = Sheet.headerHeight(true);
   private static final int HEADING = 22;
   private static final int GAP = 20;
   private static final double MARGIN = 0.03;
@@ -46,16 +45,23 @@ final class RingMaps {
   private final Display display;
   private final int times;
   private final Layout layout;
+  private final Format format;
 
   /** Maps of one ring, all of them on the wall or all on the base; at least one. */
   RingMaps(
-      List<RingResult> maps, Study study, DesignStyles styles, Captions captions, Display display) {
+      List<RingResult> maps,
+      Study study,
+      DesignStyles styles,
+      Captions captions,
+      Display display,
+      Format format) {
     this.maps = maps;
     this.study = study;
     this.styles = styles;
     this.captions = captions;
     this.display = display;
     this.times = times(maps);
+    this.format = format;
     this.layout = isWall() ? wall() : base();
   }
 
@@ -114,7 +120,7 @@ final class RingMaps {
 
   private Layout wall() {
     int columns = maps.size() == 1 ? 1 : 2;
-    int width = (Sheet.WIDTH - 2 * 20 - (columns - 1) * GAP) / columns;
+    int width = (format.width() - 2 * 20 - (columns - 1) * GAP) / columns;
     double wrap = maps.stream().mapToDouble(RingResult::extent).max().orElse(1);
     double reach =
         times * holes(maps).mapToDouble(hole -> Math.abs(hole.heightError())).max().orElse(0);
@@ -132,7 +138,7 @@ final class RingMaps {
 
   private Layout base() {
     int columns = Math.min(5, Math.max(2, maps.size()));
-    int width = (Sheet.WIDTH - 2 * 20 - (columns - 1) * GAP) / columns;
+    int width = (format.width() - 2 * 20 - (columns - 1) * GAP) / columns;
     double outermost =
         holes(maps).mapToDouble(hole -> radius(hole) + times * hole.deviation()).max().orElse(0);
     double circle = maps.stream().mapToDouble(RingResult::extent).max().orElse(0);
@@ -145,21 +151,23 @@ final class RingMaps {
   }
 
   Sheet sheet(Caption caption) {
+    List<KeyEntry> key = key();
+    int top = format.top(key);
     List<Panel> panels = new ArrayList<>();
     for (int i = 0; i < maps.size(); i++) {
-      panels.add(panel(maps.get(i), box(i)));
+      panels.add(panel(maps.get(i), box(i, top)));
     }
     int rows = (maps.size() + layout.columns() - 1) / layout.columns();
-    int height = TOP + rows * (layout.height() + HEADING + GAP / 2) + 8;
-    return new Sheet(caption.title(), caption.subtitle(), key(), panels, Sheet.WIDTH, height, 2);
+    int height = top + rows * (layout.height() + HEADING + GAP / 2) + 8;
+    return format.sheet(caption, key, panels, height);
   }
 
-  private Box box(int index) {
+  private Box box(int index, int top) {
     int column = index % layout.columns();
     int row = index / layout.columns();
     return new Box(
         20 + column * (layout.width() + GAP),
-        TOP + HEADING + row * (layout.height() + HEADING + GAP / 2),
+        top + HEADING + row * (layout.height() + HEADING + GAP / 2),
         layout.width(),
         layout.height());
   }

@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param title what it shows, in a few words
  * @param subtitle what to know of it, in one line; may be empty
  * @param key what its marks are; may be empty
+ * @param keyRows in how many rows the key may stand
  * @param panels its panels
  * @param width width in CSS pixels
  * @param height height in CSS pixels
@@ -19,13 +20,17 @@ public record Sheet(
     String title,
     String subtitle,
     List<KeyEntry> key,
+    int keyRows,
     List<Panel> panels,
     int width,
     int height,
     int sharpness) {
 
-  /** Width of every picture in CSS pixels. */
+  /** Width of every picture on screens in CSS pixels. */
   public static final int WIDTH = 900;
+
+  /** Height of a row of the key. */
+  public static final int KEY_ROW = 20;
 
   /** Copies the lists. */
   public Sheet {
@@ -36,6 +41,18 @@ public record Sheet(
     if (sharpness < 1) {
       throw new IllegalArgumentException("not a sharpness: " + sharpness);
     }
+  }
+
+  /** A sheet whose key stands in one row. */
+  public Sheet(
+      String title,
+      String subtitle,
+      List<KeyEntry> key,
+      List<Panel> panels,
+      int width,
+      int height,
+      int sharpness) {
+    this(title, subtitle, key, 1, panels, width, height, sharpness);
   }
 
   /** Where the panels may start: below title, subtitle and key. */

@@ -6,7 +6,8 @@
  * report. Each kind of chart turns results into a {@link fairboil.reports.chart.Sheet} of {@link
  * fairboil.reports.chart.Panel}s with {@link fairboil.reports.chart.Mark}s on them, which a {@link
  * fairboil.reports.chart.Painter} draws; a {@link fairboil.reports.chart.Picture} is the finished
- * chart. To add a chart, make a sheet and plan it in the book. {@link fairboil.reports.chart.Slugs}
- * makes safe names for files.
+ * chart. For print, sheets are laid out in another {@link fairboil.reports.chart.Format} and go to
+ * a {@link fairboil.reports.chart.Press}. To add a chart, make a sheet and plan it in the book.
+ * {@link fairboil.reports.chart.Slugs} makes safe names for files.
  */
 package fairboil.reports.chart;

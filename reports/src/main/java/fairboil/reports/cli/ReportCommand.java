@@ -28,7 +28,8 @@ import picocli.CommandLine.Spec;
       "Several studies are read as one, in the order of their names. Builds that are marked as",
       "shared in two or more of them under one name are one stove that was sent round.",
       "The folder is replaced whole: it may hold nothing but an earlier report.",
-      "Example: fairboil report my-study --out my-report"
+      "Example: fairboil report my-study --out my-report",
+      "For writers: fairboil report my-study --out my-report --quote"
     })
 final class ReportCommand implements Callable<Integer> {
 
@@ -50,6 +51,13 @@ final class ReportCommand implements Callable<Integer> {
       description = "Folder to write the report to.")
   private Path out;
 
+  @Option(
+      names = "--quote",
+      description =
+          "Adds DIR/quote for writers: charts for print with captions, claims, answers for a"
+              + " critic, a citation and the data.")
+  private boolean quote;
+
   @Override
   public Integer call() throws StudyException, ChartException, IOException {
     ReportWriter writer = ReportWriter.warmingUp();
@@ -60,6 +68,9 @@ final class ReportCommand implements Callable<Integer> {
       try (Progress progress = Progress.of("Charts and tables", ReportWriter.files(results))) {
         folder.afterEach(progress::step);
         writer.write(results, folder);
+        if (quote) {
+          writer.writeQuote(results, folder, opened.inputs());
+        }
       }
       folder.commit();
     }

@@ -33,6 +33,7 @@ final class BuildsSection {
         figures,
         table(from),
         ComparisonViews.sentences(from),
+        StudyCharts.all(from, Picture.Kind.FOREST),
         ComparisonViews.differences(from),
         ComparisonViews.againstReference(from),
         ComparisonViews.pairs(from),

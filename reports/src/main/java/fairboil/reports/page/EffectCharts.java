@@ -8,9 +8,11 @@ import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.TableView;
+import fairboil.reports.words.Residuals;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Charts of hole effects, with the points behind them. */
@@ -22,15 +24,52 @@ final class EffectCharts {
    * The chart of an effect, if it was drawn: those of one response come in its order of effects.
    */
   static Optional<Picture> of(Materials from, HoleEffect effect) {
+    return of(from, effect, Picture.Kind.HOLE_EFFECT, other -> !other.points().isEmpty());
+  }
+
+  /** How far builds and burns lie from the line of an effect, if it has one. */
+  static Optional<FigureView> residuals(Materials from, HoleEffect effect) {
+    return of(from, effect, Picture.Kind.RESIDUALS, other -> !other.band().isEmpty())
+        .map(picture -> Charts.figure(picture, Optional.of(residuals(from, effect, picture))));
+  }
+
+  private static TableView residuals(Materials from, HoleEffect effect, Picture picture) {
+    Residuals residuals = Residuals.of(effect);
+    Dimension dimension = effect.response().dimension().ofDifference();
+    return TableView.list(
+        Charts.id(picture) + "-data",
+        "How far each build lies above the line",
+        List.of(
+            ColumnView.words("build"),
+            from.cells().column("RMS hole error", Dimension.LENGTH),
+            from.cells().column("mean above the line", dimension),
+            from.cells().column("each burn", dimension)),
+        effect.points().stream()
+            .map(
+                point ->
+                    List.of(
+                        CellView.of(point.build().name()),
+                        from.cells()
+                            .cell(point.holeError(), FigureCells.OF_A_HOLE, Dimension.LENGTH),
+                        from.cells().cell(residuals.ofMean(point), 1, dimension),
+                        CellView.of(
+                            residuals
+                                .ofBurns(point)
+                                .mapToObj(burn -> from.cells().cell(burn, 1, dimension).text())
+                                .collect(Collectors.joining(", ")))))
+            .toList());
+  }
+
+  private static Optional<Picture> of(
+      Materials from, HoleEffect effect, Picture.Kind kind, Predicate<HoleEffect> isDrawn) {
     String response = effect.response().label();
     List<HoleEffect> drawn =
         from.results().holeEffects().stream()
-            .filter(other -> other.response() == effect.response() && !other.points().isEmpty())
+            .filter(other -> other.response() == effect.response())
+            .filter(isDrawn)
             .toList();
     List<Picture> pictures =
-        from.charts(Picture.Kind.HOLE_EFFECT).stream()
-            .filter(picture -> picture.subject().equals(response))
-            .toList();
+        from.charts(kind).stream().filter(picture -> picture.subject().equals(response)).toList();
     int index = drawn.indexOf(effect);
     return index >= 0 && index < pictures.size()
         ? Optional.of(pictures.get(index))

@@ -1,26 +1,20 @@
 package fairboil.reports.page;
 
-import fairboil.analysis.compare.Comparison;
-import fairboil.analysis.compare.Fairness;
-import fairboil.analysis.compare.Fairness.Condition;
-import fairboil.analysis.compare.Fairness.Group;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.sheet.Column;
-import fairboil.ingest.sheet.RunsSheet;
+import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FairnessView;
+import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.TableView;
 import fairboil.reports.words.ExcludedWords;
-import fairboil.reports.words.FairnessWords;
-import fairboil.reports.words.Plural;
+import fairboil.reports.words.FairnessTable;
 import fairboil.reports.words.ProtocolWords;
 import fairboil.reports.words.RunWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Whether like was compared with like: the conditions of each thing compared. */
@@ -29,93 +23,30 @@ final class FairnessSection {
   /** With more groups than this, groups stand in rows and conditions in columns. */
   private static final int MOST_COLUMNS = 6;
 
-  /** What a fair comparison keeps alike, and so a sheet should tell. */
-  private static final List<Column<?>> WANTED =
-      List.of(
-          RunsSheet.AMBIENT,
-          RunsSheet.WIND,
-          RunsSheet.SCREEN,
-          RunsSheet.WATER,
-          RunsSheet.POT,
-          RunsSheet.LID,
-          RunsSheet.FUEL,
-          RunsSheet.FUEL_BATCH,
-          RunsSheet.MOISTURE_WET_BASIS,
-          RunsSheet.FEED,
-          RunsSheet.TESTER,
-          RunsSheet.SITE,
-          RunsSheet.DATE,
-          RunsSheet.STOVE_START,
-          RunsSheet.BURN_NUMBER);
-
-  private final Fairness fairness;
-  private final FairnessWords words;
-
-  private FairnessSection(Materials from) {
-    this.fairness = from.results().fairness();
-    this.words = FairnessWords.of(from.results());
-  }
+  private FairnessSection() {}
 
   static FairnessView of(Materials from) {
-    FairnessSection section = new FairnessSection(from);
+    List<TableView> tables = new ArrayList<>();
+    FairnessTable.of(from.results()).forEach(table -> tables.add(view(table, tables.size() + 1)));
+    List<FigureView> normalising = StudyCharts.all(from, Picture.Kind.NORMALISING);
     return new FairnessView(
-        section.tables(),
-        section.remarks(),
+        tables,
+        FairnessTable.remarks(from.results()),
         leftOut(from),
         ExcludedWords.sentences(from.results()),
         ProtocolWords.of(from.results()).sentences(),
-        PrecisionViews.notWithin(from));
+        PrecisionViews.notWithin(from),
+        normalising);
   }
 
-  private List<TableView> tables() {
-    List<TableView> tables = new ArrayList<>();
-    levels().forEach((level, groups) -> tables.add(table(level, groups, tables.size() + 1)));
-    return tables;
-  }
-
-  /** The levels of which there are several things; builds only where there are no others. */
-  private Map<String, List<Group>> levels() {
-    Map<String, List<Group>> levels = new LinkedHashMap<>();
-    for (Group group : fairness.groups()) {
-      levels.computeIfAbsent(group.level(), unseen -> new ArrayList<>()).add(group);
-    }
-    levels.values().removeIf(groups -> groups.size() < 2);
-    if (levels.size() > 1) {
-      levels.remove(Comparison.BUILD);
-    }
-    return levels;
-  }
-
-  private TableView table(String level, List<Group> groups, int number) {
-    Map<String, List<String>> rows = new LinkedHashMap<>();
-    rows.put("runs that count", each(groups, group -> "" + group.runs()));
-    rows.put("boiled", each(groups, group -> group.boiled() + " of " + group.runs()));
-    groups.stream()
-        .flatMap(group -> group.conditions().stream())
-        .map(Condition::column)
-        .distinct()
-        .forEach(
-            column ->
-                rows.put(
-                    FairnessWords.label(column), each(groups, group -> condition(group, column))));
-    String caption = "The runs that count, " + level + " by " + level;
+  private static TableView view(FairnessTable table, int number) {
+    String caption = "The runs that count, " + table.level() + " by " + table.level();
     String id = "conditions-" + number;
-    List<String> names = each(groups, Group::name);
+    List<String> names = table.names();
+    Map<String, List<String>> rows = table.conditions();
     return names.size() <= MOST_COLUMNS
         ? table(id, caption, "condition", names, rows)
-        : table(id, caption, level, List.copyOf(rows.keySet()), turned(names, rows));
-  }
-
-  private static List<String> each(List<Group> groups, Function<Group, String> get) {
-    return groups.stream().map(get).toList();
-  }
-
-  private String condition(Group group, String column) {
-    return group.conditions().stream()
-        .filter(condition -> condition.column().equals(column))
-        .findFirst()
-        .map(condition -> words.values(condition, group.runs()))
-        .orElse("");
+        : table(id, caption, table.level(), List.copyOf(rows.keySet()), turned(names, rows));
   }
 
   private static TableView table(
@@ -141,38 +72,6 @@ final class FairnessSection {
       turned.put(names.get(i), rows.values().stream().map(row -> row.get(group)).toList());
     }
     return turned;
-  }
-
-  private List<String> remarks() {
-    List<String> remarks = new ArrayList<>();
-    fairness.inseparable().forEach(pair -> remarks.add(words.sentence(pair)));
-    fairness.tied().forEach(tied -> remarks.add(FairnessWords.sentence(tied)));
-    if (remarks.isEmpty() && !levels().isEmpty()) {
-      remarks.add(
-          "Nothing recorded sets them wholly apart: in every condition above their runs overlap.");
-    }
-    List<String> missing = missing();
-    if (!missing.isEmpty()) {
-      remarks.add(
-          "Not recorded in any run, and so not to be compared: " + Plural.list(missing) + ".");
-    }
-    return remarks;
-  }
-
-  private List<String> missing() {
-    if (fairness.groups().isEmpty()) {
-      return List.of();
-    }
-    List<String> recorded =
-        fairness.groups().stream()
-            .flatMap(group -> group.conditions().stream())
-            .map(Condition::column)
-            .toList();
-    return WANTED.stream()
-        .map(Column::name)
-        .filter(column -> !recorded.contains(column))
-        .map(FairnessWords::label)
-        .toList();
   }
 
   private static TableView leftOut(Materials from) {

@@ -50,6 +50,7 @@ final class HolesSection {
         words.naive(effect).orElse(""),
         checks(from, effect),
         figure,
+        EffectCharts.residuals(from, effect),
         shownAbove ? Charts.id(picture.get()) : "");
   }
 

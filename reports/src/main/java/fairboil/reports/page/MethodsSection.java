@@ -7,9 +7,7 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.measure.Measure.Level;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.quantity.Dimension;
-import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
@@ -69,7 +67,7 @@ final class MethodsSection {
         new FactView(
             "boiling point",
             show.value(references.boilingPoint(), 0.02, Dimension.TEMPERATURE),
-            altitude(from)),
+            "at an altitude of " + show.altitude(references.altitude())),
         new FactView(
             "pot",
             from.results()
@@ -80,16 +78,6 @@ final class MethodsSection {
             ""),
         new FactView("method asked for", references.normaliseBy().label(), ""),
         new FactView("confidence", Display.percent(from.results().confidence()), ""));
-  }
-
-  /** Altitudes are told in metres or feet, not in the units of holes. */
-  private static String altitude(Materials from) {
-    Unit unit =
-        from.results().study().settings().get(Settings.SHOW_UNITS) == DisplayUnits.US
-            ? Unit.FOOT
-            : Unit.METRE;
-    double altitude = unit.fromHeld(from.results().references().altitude(), Dimension.LENGTH);
-    return "at an altitude of " + Math.round(altitude) + "\u00a0" + unit.symbol();
   }
 
   private static List<RunResult> withBudget(Materials from, Measure measure) {

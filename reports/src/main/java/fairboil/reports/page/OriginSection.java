@@ -1,7 +1,6 @@
 package fairboil.reports.page;
 
-import fairboil.analysis.run.RunResult;
-import fairboil.ingest.grid.SourceFile;
+import fairboil.ingest.grid.Fingerprint;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.page.view.CellView;
@@ -11,8 +10,6 @@ import fairboil.reports.page.view.OriginView;
 import fairboil.reports.page.view.TableView;
 import fairboil.reports.words.SettingWords;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Where the report came from: program, settings, and every file read. */
 final class OriginSection {
@@ -25,6 +22,8 @@ final class OriginSection {
         List.of(
             new FactView("program", "fairboil " + from.model().version(), ""),
             new FactView("study", from.results().study().name(), ""),
+            new FactView(
+                "fingerprint of the study", Fingerprint.of(from.results().sources()), "SHA-256"),
             new FactView("seed of random numbers", "" + settings.get(Settings.SEED), "")),
         settings(settings),
         sources(from));
@@ -46,14 +45,11 @@ final class OriginSection {
   }
 
   private static TableView sources(Materials from) {
-    Stream<SourceFile> logs =
-        from.results().runs().stream().map(RunResult::source).flatMap(Optional::stream);
     return TableView.list(
         "sources",
         "Every file read, with its fingerprint (SHA-256)",
         List.of(ColumnView.words("file"), ColumnView.numbers("bytes"), ColumnView.words("SHA-256")),
-        Stream.concat(from.results().study().sources().stream(), logs)
-            .distinct()
+        from.results().sources().stream()
             .map(
                 source ->
                     List.of(

@@ -2,6 +2,7 @@ package fairboil.reports.page;
 
 import fairboil.analysis.Results;
 import fairboil.analysis.run.RunResult;
+import fairboil.reports.chart.ChartBook;
 import fairboil.reports.chart.Picture;
 import java.util.List;
 import java.util.Objects;
@@ -24,7 +25,7 @@ public record PageModel(
     String version) {
 
   /** As many runs as a page holds; with more, each has a page of its own beside it. */
-  public static final int MOST_RUNS_IN_PAGE = 60;
+  public static final int MOST_RUNS_IN_PAGE = ChartBook.MOST_RUNS_IN_PAGE;
 
   /** Copies the list and checks that all parts are there. */
   public PageModel {

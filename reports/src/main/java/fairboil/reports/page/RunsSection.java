@@ -3,8 +3,10 @@ package fairboil.reports.page;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.quantity.Dimension;
+import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
+import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.RunView;
 import fairboil.reports.page.view.RunsView;
 import fairboil.reports.page.view.TableView;
@@ -25,7 +27,8 @@ final class RunsSection {
             from.results().runs().stream()
                 .map(run -> article.of(run, from.model().trace().apply(run)))
                 .iterator();
-    return new RunsView(table(from), from.model().runsStandBeside() ? List.of() : runs);
+    List<FigureView> traces = StudyCharts.all(from, Picture.Kind.TRACES);
+    return new RunsView(table(from), traces, from.model().runsStandBeside() ? List.of() : runs);
   }
 
   private static TableView table(Materials from) {

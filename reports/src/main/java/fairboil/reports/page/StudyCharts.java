@@ -1,16 +1,19 @@
 package fairboil.reports.page;
 
 import fairboil.analysis.group.BuildResult;
+import fairboil.analysis.group.Restating;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.layout.HoleError;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
 import fairboil.ingest.quantity.Dimension;
+import fairboil.reports.chart.ChartBook;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.TableView;
+import fairboil.reports.words.CompareWords;
 import fairboil.reports.words.Plural;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -41,9 +44,55 @@ final class StudyCharts {
         switch (picture.kind()) {
           case BUILDS -> Measure.named(picture.subject()).map(measure -> builds(from, measure, id));
           case RING_MAPS -> Optional.of(holes(from, picture.subject(), id));
-          case HOLE_EFFECT, RUN -> Optional.empty();
+          case FOREST -> Measure.named(picture.subject()).map(measure -> pairs(from, measure, id));
+          case NORMALISING -> Optional.of(normalising(from, id));
+          case HOLE_EFFECT, RESIDUALS, TRACES, RUN -> Optional.empty();
         };
     return Charts.figure(picture, data);
+  }
+
+  private static TableView pairs(Materials from, Measure measure, String id) {
+    CompareWords words = CompareWords.of(from.results());
+    return TableView.list(
+        id,
+        "Differences in " + measure.label(),
+        List.of(
+            ColumnView.words("compared"),
+            ColumnView.words("difference"),
+            ColumnView.words("with its interval"),
+            ColumnView.words("verdict")),
+        ChartBook.pairs(from.results(), measure).stream()
+            .map(
+                pair ->
+                    List.of(
+                        CellView.of(pair.level()),
+                        CellView.of(CompareWords.less(pair)),
+                        CellView.of(words.withInterval(pair)),
+                        CellView.of(pair.verdict().label())))
+            .toList());
+  }
+
+  private static TableView normalising(Materials from, String id) {
+    FigureCells cells = from.cells();
+    return TableView.list(
+        id,
+        "Boil time of each run as measured and normalised",
+        List.of(
+            ColumnView.words("run"),
+            cells.column("air", Dimension.TEMPERATURE),
+            cells.column("water", Dimension.MASS),
+            cells.column("boil time", Dimension.DURATION),
+            cells.column("normalised boil time", Dimension.DURATION)),
+        Restating.of(from.results().runs()).runs().stream()
+            .map(
+                run ->
+                    List.of(
+                        CellView.of(run.run().key().name()),
+                        cells.cell(run.conditions().ambient()),
+                        cells.cell(run.conditions().water()),
+                        cells.cell(run.boil().boilTime()),
+                        cells.cell(run.energy().normalisedBoilTime())))
+            .toList());
   }
 
   private static TableView builds(Materials from, Measure measure, String id) {

@@ -1,11 +1,14 @@
 package fairboil.reports.words;
 
+import fairboil.analysis.compare.Comparison;
+import fairboil.analysis.compare.Comparison.Verdict;
 import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.group.BuildResult;
+import fairboil.analysis.group.Restating;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
@@ -20,6 +23,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
@@ -27,6 +31,7 @@ import java.util.stream.Collectors;
 public final class Captions {
 
   private static final int ENOUGH_BUILDS = 4;
+  private static final int MOST_TOLD = 12;
 
   private final Display display;
   private final double confidence;
@@ -139,6 +144,166 @@ public final class Captions {
         + display.value(point.mean(), 1, effect.response().dimension())
         + " at "
         + display.value(point.holeError(), 0, Dimension.LENGTH);
+  }
+
+  /** Of how far builds and burns lie from the line of a hole effect, which must have one. */
+  public Caption residuals(HoleEffect effect) {
+    Residuals residuals = Residuals.of(effect);
+    String response = effect.response().label();
+    Comparator<BuildPoint> bySize =
+        Comparator.comparingDouble(point -> Math.abs(residuals.ofMean(point)));
+    BuildPoint farthest = effect.points().stream().max(bySize).orElseThrow();
+    double off = residuals.ofMean(farthest);
+    long above = effect.points().stream().filter(point -> residuals.ofMean(point) > 0).count();
+    String counts = capitalised(counts(effect.points().size(), burns(effect)));
+    String found =
+        "Farthest from the line: build "
+            + Names.inSentence(farthest.build().name())
+            + ", "
+            + display.value(
+                Math.abs(off), Math.abs(off) / 10, effect.response().dimension().ofDifference())
+            + (off < 0 ? " below it." : " above it.");
+    String sides =
+        " Of the means of builds "
+            + above
+            + " lie above it and "
+            + (effect.points().size() - above)
+            + " below or on it.";
+    return new Caption(
+        capitalised(response) + " beside the fitted line, ring " + Names.inSentence(effect.ring()),
+        "how far each build and burn lies from the line; a bend or a funnel would speak against it",
+        counts
+            + ". "
+            + found
+            + sides
+            + " Large marks are builds, small ones their burns. A bend, or a spread that grows"
+            + " along the line, would speak against it.",
+        "Chart of how far "
+            + response
+            + " lies from the line fitted to hole error: "
+            + counts
+            + ". "
+            + found
+            + sides);
+  }
+
+  /** Of differences in one measure; at least one. */
+  public Caption forest(Measure measure, List<Comparison> pairs, CompareWords words) {
+    long apart = pairs.stream().filter(pair -> pair.verdict() != Verdict.NOT_SETTLED).count();
+    String counts =
+        apart == 0
+            ? plural(pairs.size(), "difference") + ", none of them settled"
+            : apart + " of " + plural(pairs.size(), "difference") + " settled";
+    String each =
+        pairs.stream()
+            .limit(MOST_TOLD)
+            .map(pair -> CompareWords.less(pair) + ": " + words.withInterval(pair))
+            .collect(Collectors.joining("; "));
+    String rest = pairs.size() > MOST_TOLD ? "; and " + (pairs.size() - MOST_TOLD) + " more." : ".";
+    return new Caption(
+        "Differences in " + measure.label(),
+        counts,
+        "Differences in "
+            + measure.label()
+            + ", the first less the second, each with its "
+            + Display.percent(confidence)
+            + " interval, which allows for all pairs of its kind together. "
+            + capitalised(counts)
+            + "; where it holds 0, which of the two has more is not settled.",
+        "Chart of " + counts + ". " + each + rest);
+  }
+
+  /** Of boil times as measured and normalised, against air and water. */
+  public Caption normalising(Restating restating) {
+    String scatter =
+        "standard deviation over all burns "
+            + time(restating.scatter(Measure.BOIL_TIME))
+            + " as measured and "
+            + time(restating.scatter(Measure.NORMALISED_BOIL_TIME))
+            + " normalised";
+    String runs = plural(restating.runs().size(), "burn");
+    String water =
+        correlations(
+            "mass of water",
+            restating.withWater(Measure.BOIL_TIME),
+            restating.withWater(Measure.NORMALISED_BOIL_TIME));
+    String air =
+        correlations(
+            "air temperature",
+            restating.withAmbient(Measure.BOIL_TIME),
+            restating.withAmbient(Measure.NORMALISED_BOIL_TIME));
+    return new Caption(
+        "What normalising did to boil times",
+        runs + "; " + scatter,
+        capitalised(runs)
+            + ", each once above as measured and once below normalised, on one scale of time: "
+            + scatter
+            + "."
+            + water
+            + air
+            + " What is left lies between stoves, fires and days.",
+        "Charts of boil time against air temperature and mass of water, as measured and"
+            + " normalised. "
+            + capitalised(runs)
+            + ": "
+            + scatter
+            + "."
+            + water
+            + air);
+  }
+
+  private String time(double seconds) {
+    return display.value(seconds, seconds / 10, Dimension.DURATION);
+  }
+
+  private static String correlations(
+      String condition, OptionalDouble measured, OptionalDouble normalised) {
+    return measured.isEmpty() || normalised.isEmpty()
+        ? ""
+        : " Correlation with "
+            + condition
+            + ": "
+            + CheckWords.twoDecimals(measured.getAsDouble())
+            + " as measured, "
+            + CheckWords.twoDecimals(normalised.getAsDouble())
+            + " normalised.";
+  }
+
+  /**
+   * Of the traces of many runs, small and side by side.
+   *
+   * @param some the runs of one sheet; at least one
+   * @param minutes how far the time axis of each reaches
+   * @param axis from and to which shown temperature each reaches
+   */
+  public Caption traces(List<RunResult> some, double minutes, String axis) {
+    String first = Names.inSentence(some.get(0).run().key().name());
+    String last = Names.inSentence(some.get(some.size() - 1).run().key().name());
+    long boiled = some.stream().filter(RunResult::boiled).count();
+    String scale = Math.round(minutes) + " minutes along, " + axis + " up";
+    String found = "the water boiled in " + boiled + " of " + plural(some.size(), "run");
+    return new Caption(
+        some.size() == 1 ? "Trace of " + first : "Traces from " + first + " to " + last,
+        plural(some.size(), "run") + ", all over the same axes: " + scale,
+        capitalised(plural(some.size(), "run"))
+            + ", from "
+            + first
+            + " to "
+            + last
+            + ", all over the same axes: "
+            + scale
+            + ". Beside each name is its boil time; "
+            + found
+            + ". Each run has a page of its own, to which the table above leads.",
+        "Small traces of flame and water of "
+            + plural(some.size(), "run")
+            + ", from "
+            + first
+            + " to "
+            + last
+            + ": "
+            + found
+            + ".");
   }
 
   /** Of builds side by side in one measure. */

@@ -213,7 +213,8 @@ public final class CheckWords {
         : Display.percent(share);
   }
 
-  private static String twoDecimals(double correlation) {
+  /** A correlation as people read it. */
+  static String twoDecimals(double correlation) {
     long hundredths = Math.round(Math.abs(correlation) * 100);
     return (correlation < 0 ? "\u2212" : "")
         + hundredths / 100

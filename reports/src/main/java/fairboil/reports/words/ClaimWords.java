@@ -14,6 +14,7 @@ import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Selection;
 import fairboil.ingest.sheet.Settings;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -80,6 +81,17 @@ public final class ClaimWords {
                   + "; not every test has a date, so that it was set before"
                   + " the tests cannot be shown.";
     };
+  }
+
+  /** Where a day lies beside those of the burns. */
+  public static String beside(LocalDate written, LocalDate first, LocalDate last) {
+    if (written.isBefore(first)) {
+      return "before the first burn";
+    }
+    if (written.isAfter(last)) {
+      return "after the last burn";
+    }
+    return written.equals(first) ? "on the day of the first burn" : "after the first burn";
   }
 
   private static String verdict(ClaimResult claim) {

@@ -66,6 +66,26 @@ public final class CompareWords {
         + ".";
   }
 
+  /** Which is taken from which, such as {@code Leek less Marrow}. */
+  public static String less(Comparison pair) {
+    return Names.inSentence(pair.a()) + " less " + Names.inSentence(pair.b());
+  }
+
+  /** A difference with its unit. */
+  public String difference(Comparison pair) {
+    return display.value(
+        pair.difference(), coarseness(pair), pair.measure().dimension().ofDifference());
+  }
+
+  /** A difference with its unit and the ends of its interval. */
+  public String withInterval(Comparison pair) {
+    Dimension dimension = pair.measure().dimension().ofDifference();
+    return difference(pair)
+        + " ("
+        + display.range(pair.interval(), coarseness(pair), dimension)
+        + ")";
+  }
+
   /** As coarsely as the difference and its interval may be told without hiding the verdict. */
   public double coarseness(Comparison pair) {
     return Coarseness.telling(

@@ -4,6 +4,7 @@ import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
@@ -85,6 +86,12 @@ public final class Display {
         + " interval "
         + range(interval, measured.standardUncertainty(), measured.dimension())
         + ")";
+  }
+
+  /** A height above the sea, which is told in metres or feet, not in the units of holes. */
+  public String altitude(double metres) {
+    Unit unit = units == DisplayUnits.US ? Unit.FOOT : Unit.METRE;
+    return Math.round(unit.fromHeld(metres, Dimension.LENGTH)) + "\u00a0" + unit.symbol();
   }
 
   /** An interval in words, such as {@code 95 % interval 805 to 819}. */

@@ -1,6 +1,7 @@
 package fairboil.reports.chart.xchart;
 
 import fairboil.reports.chart.Glyph;
+import fairboil.reports.chart.Hue;
 import fairboil.reports.chart.Mark;
 import fairboil.reports.chart.Mark.Fill;
 import java.awt.BasicStroke;
@@ -23,14 +24,14 @@ final class GlyphMarker extends Marker {
   private final Fill fill;
   private final Color color;
 
-  GlyphMarker(Glyph glyph, Fill fill, Color color, double size) {
+  GlyphMarker(Glyph glyph, Fill fill, Hue hue, double size, Ink ink) {
     this.shape = AffineTransform.getScaleInstance(size, size).createTransformedShape(unit(glyph));
     this.fill = fill;
-    this.color = color;
+    this.color = fill == Fill.FAINT ? ink.faint(hue) : ink.color(hue);
   }
 
-  static GlyphMarker of(Mark.Dots dots) {
-    return new GlyphMarker(dots.glyph(), dots.fill(), Ink.color(dots.hue()), dots.size());
+  static GlyphMarker of(Mark.Dots dots, Ink ink) {
+    return new GlyphMarker(dots.glyph(), dots.fill(), dots.hue(), dots.size(), ink);
   }
 
   /** The shape about the origin, about one wide. */
@@ -63,12 +64,7 @@ final class GlyphMarker extends Marker {
   @Override
   public void paint(Graphics2D g, double x, double y, int chartMarkerSize) {
     Shape placed = AffineTransform.getTranslateInstance(x, y).createTransformedShape(shape);
-    g.setColor(
-        switch (fill) {
-          case FULL -> color;
-          case HOLLOW -> Ink.PAPER;
-          case FAINT -> Ink.faint(color);
-        });
+    g.setColor(fill == Fill.HOLLOW ? Ink.PAPER : color);
     g.fill(placed);
     if (fill != Fill.FAINT) {
       g.setColor(fill == Fill.HOLLOW ? color : Ink.PAPER);

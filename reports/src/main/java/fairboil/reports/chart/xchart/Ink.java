@@ -2,30 +2,72 @@ package fairboil.reports.chart.xchart;
 
 import fairboil.reports.chart.Dash;
 import fairboil.reports.chart.Hue;
+import fairboil.reports.chart.Tint;
 import java.awt.BasicStroke;
 import java.awt.Color;
 
-/** Colours and strokes of the one style that all charts share. */
+/** Colours and strokes of the one style that all charts share, in colours or in greys. */
 final class Ink {
 
   static final Color PAPER = Color.WHITE;
-  static final Color TEXT = color(Hue.BLACK);
-  static final Color SECOND_TEXT = color(Hue.GREY);
-  static final Color GRID = new Color(0xE6EAED);
-  static final Color AXIS = new Color(0x8A949C);
-  static final Color MOMENT = new Color(0xB4BCC3);
   static final BasicStroke HAIR = new BasicStroke(1f);
 
   private static final int FAINT_ALPHA = 110;
+  private static final int FAINT_GREY_ALPHA = 170;
 
-  private Ink() {}
+  private final Tint tint;
 
-  static Color color(Hue hue) {
-    return new Color(hue.rgb());
+  private Ink(Tint tint) {
+    this.tint = tint;
   }
 
-  static Color faint(Color color) {
-    return new Color(color.getRed(), color.getGreen(), color.getBlue(), FAINT_ALPHA);
+  static Ink of(Tint tint) {
+    return new Ink(tint);
+  }
+
+  Color color(Hue hue) {
+    return tint == Tint.COLOUR ? new Color(hue.rgb()) : grey(hue.grey());
+  }
+
+  /** The colour of words that belong to something of that colour: among greys, always dark. */
+  Color word(Hue hue) {
+    return tint == Tint.COLOUR || hue == Hue.GREY ? color(hue) : text();
+  }
+
+  Color text() {
+    return color(Hue.BLACK);
+  }
+
+  Color secondText() {
+    return color(Hue.GREY);
+  }
+
+  Color grid() {
+    return tinted(0xE6EAED);
+  }
+
+  Color axis() {
+    return tinted(0x8A949C);
+  }
+
+  Color moment() {
+    return tinted(0xB4BCC3);
+  }
+
+  /** A grey with a little blue in it, or without. */
+  private Color tinted(int rgb) {
+    return tint == Tint.COLOUR ? new Color(rgb) : grey(rgb >> 8 & 0xFF);
+  }
+
+  private static Color grey(int level) {
+    return new Color(level, level, level);
+  }
+
+  /** So thin that others show through; greys, having less to be told by, less so. */
+  Color faint(Hue hue) {
+    Color color = color(hue);
+    int alpha = tint == Tint.COLOUR ? FAINT_ALPHA : FAINT_GREY_ALPHA;
+    return new Color(color.getRed(), color.getGreen(), color.getBlue(), alpha);
   }
 
   static BasicStroke stroke(Dash dash, double width) {

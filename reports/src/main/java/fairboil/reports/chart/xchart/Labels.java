@@ -26,11 +26,13 @@ final class Labels {
   private static final Color VEIL = new Color(255, 255, 255, 190);
 
   private final Lettering lettering;
+  private final Ink ink;
   private final Font plain;
   private final Font bold;
 
-  Labels(Lettering lettering) {
+  Labels(Lettering lettering, Ink ink) {
     this.lettering = lettering;
+    this.ink = ink;
     this.plain = lettering.font(Weight.PLAIN, 12.5f);
     this.bold = lettering.font(Weight.BOLD, 12.5f);
   }
@@ -91,7 +93,7 @@ final class Labels {
               }
               occupancy.take(area);
               lettering.draw(
-                  g, text, area.getX(), area.getY() + ASCENT, font, Ink.color(label.hue()));
+                  g, text, area.getX(), area.getY() + ASCENT, font, ink.word(label.hue()));
             });
   }
 

@@ -23,10 +23,12 @@ final class MomentLanes {
   private static final double WIDEST = 150;
 
   private final Lettering lettering;
+  private final Ink ink;
   private final Font font;
 
-  MomentLanes(Lettering lettering) {
+  MomentLanes(Lettering lettering, Ink ink) {
     this.lettering = lettering;
+    this.ink = ink;
     this.font = lettering.font(Weight.PLAIN, 12);
   }
 
@@ -58,10 +60,10 @@ final class MomentLanes {
     double top = frame.y(panel.y().to());
     for (Placed placed : placed(panel, frame)) {
       double baseline = FIRST_BASELINE - placed.lane() * LANE;
-      g.setColor(Ink.MOMENT);
+      g.setColor(ink.moment());
       g.setStroke(Ink.HAIR);
       g.draw(new Line2D.Double(placed.at(), top, placed.at(), baseline - 9));
-      lettering.draw(g, placed.text(), placed.from(), baseline, font, Ink.SECOND_TEXT);
+      lettering.draw(g, placed.text(), placed.from(), baseline, font, ink.secondText());
     }
   }
 

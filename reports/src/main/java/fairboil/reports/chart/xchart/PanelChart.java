@@ -28,12 +28,14 @@ final class PanelChart {
   private static final double UNEVEN = 0.3141;
 
   private final Panel panel;
+  private final Ink ink;
   private final XYChart chart;
   private int series;
 
   /** The panel's axes, and those of its marks. */
-  PanelChart(Panel panel, List<Mark> marks, Lettering lettering) {
+  PanelChart(Panel panel, List<Mark> marks, Lettering lettering, Ink ink) {
     this.panel = panel;
+    this.ink = ink;
     this.chart =
         new XYChartBuilder()
             .width(panel.box().width())
@@ -74,8 +76,8 @@ final class PanelChart {
     styler.setChartPadding(panel.edge());
     styler.setPlotMargin(0);
     styler.setPlotContentSize(1);
-    styler.setChartFontColor(Ink.TEXT);
-    styler.setPlotGridLinesColor(Ink.GRID);
+    styler.setChartFontColor(ink.text());
+    styler.setPlotGridLinesColor(ink.grid());
     styler.setPlotGridLinesStroke(Ink.HAIR);
     styleAxes(styler, lettering);
   }
@@ -89,9 +91,9 @@ final class PanelChart {
     styler.setYAxisMax(y.to());
     styler.setAxisTitleFont(lettering.font(Weight.PLAIN, 13));
     styler.setAxisTickLabelsFont(lettering.font(Weight.PLAIN, 12.5f));
-    styler.setAxisTickLabelsColor(Ink.SECOND_TEXT);
-    styler.setXAxisTitleColor(Ink.TEXT);
-    styler.setAxisTickMarksColor(Ink.AXIS);
+    styler.setAxisTickLabelsColor(ink.secondText());
+    styler.setXAxisTitleColor(ink.text());
+    styler.setAxisTickMarksColor(ink.axis());
     styler.setAxisTickMarksStroke(Ink.HAIR);
     styler.setAxisTickMarkLength(4);
     styler.setAxisTickPadding(5);
@@ -131,13 +133,13 @@ final class PanelChart {
     if (mark instanceof Mark.Band band) {
       addBand(band);
     } else if (mark instanceof Mark.Line line && !line.points().isBlank()) {
-      addLine(line.points(), Ink.color(line.hue()), Ink.stroke(line.dash(), line.width()));
+      addLine(line.points(), ink.color(line.hue()), Ink.stroke(line.dash(), line.width()));
     } else if (mark instanceof Mark.Dots dots && !dots.points().isBlank()) {
       addDots(dots);
     } else if (mark instanceof Mark.Moment moment) {
       Points upright =
           Points.of(new Spot(moment.x(), panel.y().from()), new Spot(moment.x(), panel.y().to()));
-      addLine(upright, Ink.MOMENT, Ink.HAIR);
+      addLine(upright, ink.moment(), Ink.HAIR);
     }
   }
 
@@ -145,7 +147,7 @@ final class PanelChart {
     if (!band.outline().isBlank()) {
       XYSeries area = series(band.outline());
       area.setXYSeriesRenderStyle(XYSeriesRenderStyle.PolygonArea);
-      area.setFillColor(Ink.color(band.hue()));
+      area.setFillColor(ink.color(band.hue()));
       area.setLineStyle(SeriesLines.NONE);
       area.setMarker(SeriesMarkers.NONE);
     }
@@ -162,7 +164,7 @@ final class PanelChart {
   private void addDots(Mark.Dots dots) {
     XYSeries points = series(dots.points());
     points.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
-    points.setMarker(GlyphMarker.of(dots));
+    points.setMarker(GlyphMarker.of(dots, ink));
   }
 
   private XYSeries series(Points points) {

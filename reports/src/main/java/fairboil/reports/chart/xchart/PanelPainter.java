@@ -1,5 +1,6 @@
 package fairboil.reports.chart.xchart;
 
+import fairboil.reports.chart.Axis.Ticks;
 import fairboil.reports.chart.Mark;
 import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.chart.Painted;
@@ -16,6 +17,7 @@ final class PanelPainter {
   private static final double ROW_GAP = 10;
 
   private final Lettering lettering;
+  private final Ink ink;
   private final Labels labels;
   private final MomentLanes lanes;
   private final Font headingFont;
@@ -23,10 +25,11 @@ final class PanelPainter {
   private final Font plainRow;
   private final Font boldRow;
 
-  PanelPainter(Lettering lettering) {
+  PanelPainter(Lettering lettering, Ink ink) {
     this.lettering = lettering;
-    this.labels = new Labels(lettering);
-    this.lanes = new MomentLanes(lettering);
+    this.ink = ink;
+    this.labels = new Labels(lettering, ink);
+    this.lanes = new MomentLanes(lettering, ink);
     this.headingFont = lettering.font(Weight.BOLD, 13);
     this.noteFont = lettering.font(Weight.PLAIN, 12.5f);
     this.plainRow = lettering.font(Weight.PLAIN, 13);
@@ -35,16 +38,10 @@ final class PanelPainter {
 
   /** Paints it, and gives the places of its tips on the sheet. */
   List<Painted.Tip> paint(Graphics2D sheet, Panel panel) {
-    Traces traces = new Traces(panel.marks());
-    PanelChart chart = new PanelChart(panel, traces.under(), lettering);
     Graphics2D g = (Graphics2D) sheet.create();
     try {
       g.translate(panel.box().x(), panel.box().y());
-      Graphics2D own = (Graphics2D) g.create();
-      chart.paint(own);
-      own.dispose();
-      Frame frame = chart.frame();
-      traces.paint(g, frame);
+      Frame frame = isBare(panel) ? paintBare(g, panel) : paintChart(g, panel);
       paintHeading(g, panel);
       paintRows(g, panel, frame);
       labels.paint(g, panel, frame);
@@ -53,6 +50,40 @@ final class PanelPainter {
     } finally {
       g.dispose();
     }
+  }
+
+  private Frame paintChart(Graphics2D g, Panel panel) {
+    Traces traces = new Traces(panel.marks());
+    PanelChart chart = new PanelChart(panel, traces.under(), lettering, ink);
+    Graphics2D own = (Graphics2D) g.create();
+    chart.paint(own);
+    own.dispose();
+    Frame frame = chart.frame();
+    traces.paint(g, frame, ink);
+    return frame;
+  }
+
+  private static boolean isBare(Panel panel) {
+    return panel.x().ticks() == Ticks.NONE
+        && panel.y().ticks() == Ticks.NONE
+        && panel.x().title().isEmpty();
+  }
+
+  /**
+   * A panel without figures and grid needs no chart about it, which would take most of the time.
+   */
+  private Frame paintBare(Graphics2D g, Panel panel) {
+    int edge = panel.edge();
+    Frame frame =
+        new Frame(
+            panel.x(),
+            panel.y(),
+            edge,
+            panel.box().width() - edge,
+            edge,
+            panel.box().height() - edge);
+    MarkPainter.paint(g, panel.marks(), frame, ink);
+    return frame;
   }
 
   private static List<Painted.Tip> tips(Panel panel, Frame frame) {
@@ -76,9 +107,9 @@ final class PanelPainter {
     String note = lettering.fitted(panel.note(), noteFont, room * 0.75);
     double noteWidth = note.isEmpty() ? 0 : lettering.width(note, noteFont) + 8;
     String heading = lettering.fitted(panel.heading(), headingFont, room - noteWidth);
-    lettering.draw(g, heading, panel.edge(), baseline, headingFont, Ink.TEXT);
+    lettering.draw(g, heading, panel.edge(), baseline, headingFont, ink.text());
     double after = panel.edge() + lettering.width(heading, headingFont) + 8;
-    lettering.draw(g, note, after, baseline, noteFont, Ink.SECOND_TEXT);
+    lettering.draw(g, note, after, baseline, noteFont, ink.secondText());
   }
 
   private void paintRows(Graphics2D g, Panel panel, Frame frame) {
@@ -88,9 +119,9 @@ final class PanelPainter {
         Font font = row.weight() == Weight.BOLD ? boldRow : plainRow;
         double baseline = frame.y(row.y()) + 4.5;
         String left = lettering.fitted(row.left(), font, room);
-        lettering.drawRight(g, left, frame.left() - ROW_GAP, baseline, font, Ink.color(row.hue()));
+        lettering.drawRight(g, left, frame.left() - ROW_GAP, baseline, font, ink.word(row.hue()));
         lettering.draw(
-            g, row.right(), frame.right() + ROW_GAP, baseline, plainRow, Ink.SECOND_TEXT);
+            g, row.right(), frame.right() + ROW_GAP, baseline, plainRow, ink.secondText());
       }
     }
   }

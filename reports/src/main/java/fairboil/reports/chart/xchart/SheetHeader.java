@@ -3,7 +3,6 @@ package fairboil.reports.chart.xchart;
 import fairboil.reports.chart.KeyEntry;
 import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.chart.Sheet;
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
@@ -15,17 +14,21 @@ final class SheetHeader {
 
   private static final double EDGE = 14;
   private static final double KEY_MIDDLE = 67;
+  private static final double KEY_MIDDLE_UNTITLED = 14;
   private static final double WIDEST_ENTRY = 190;
   private static final double AFTER_MARK = 6;
+  private static final double ROOM_FOR_MORE = 80;
   private static final double BETWEEN = 22;
 
   private final Lettering lettering;
+  private final Ink ink;
   private final Font titleFont;
   private final Font subtitleFont;
   private final Font keyFont;
 
-  SheetHeader(Lettering lettering) {
+  SheetHeader(Lettering lettering, Ink ink) {
     this.lettering = lettering;
+    this.ink = ink;
     this.titleFont = lettering.font(Weight.BOLD, 17);
     this.subtitleFont = lettering.font(Weight.PLAIN, 13.5f);
     this.keyFont = lettering.font(Weight.PLAIN, 13);
@@ -33,36 +36,60 @@ final class SheetHeader {
 
   void paint(Graphics2D g, Sheet sheet) {
     double room = sheet.width() - 2 * EDGE;
+    paintKey(g, sheet);
+    if (sheet.title().isEmpty()) {
+      return;
+    }
     lettering.draw(
-        g, lettering.fitted(sheet.title(), titleFont, room), EDGE, 26, titleFont, Ink.TEXT);
+        g, lettering.fitted(sheet.title(), titleFont, room), EDGE, 26, titleFont, ink.text());
     lettering.draw(
         g,
         lettering.fitted(sheet.subtitle(), subtitleFont, room),
         EDGE,
         47,
         subtitleFont,
-        Ink.SECOND_TEXT);
-    paintKey(g, sheet.key(), sheet.width() - EDGE);
+        ink.secondText());
   }
 
-  private void paintKey(Graphics2D g, List<KeyEntry> key, double right) {
+  /** Entry after entry, in as many rows as there may be; the last tells how many had no room. */
+  private void paintKey(Graphics2D g, Sheet sheet) {
+    List<KeyEntry> key = sheet.key();
+    double right = sheet.width() - EDGE;
+    double middle = sheet.title().isEmpty() ? KEY_MIDDLE_UNTITLED : KEY_MIDDLE;
     double x = EDGE;
+    int row = 1;
     for (int i = 0; i < key.size(); i++) {
       KeyEntry entry = key.get(i);
       String text = lettering.fitted(entry.text(), keyFont, WIDEST_ENTRY);
       double width = markWidth(entry) + AFTER_MARK + lettering.width(text, keyFont);
-      if (x + width > right - (i < key.size() - 1 ? 80 : 0)) {
-        draw(g, "and " + (key.size() - i) + " more", x);
+      if (row < sheet.keyRows() && x > EDGE && x + width > right) {
+        row++;
+        x = EDGE;
+        middle += Sheet.KEY_ROW;
+      }
+      boolean mustLeaveRoom = row == sheet.keyRows() && i < key.size() - 1;
+      if (x + width > right - (mustLeaveRoom ? ROOM_FOR_MORE : 0)
+          && (!mustLeaveRoom || !restFits(key, i, x, right))) {
+        draw(g, "and " + (key.size() - i) + " more", x, middle);
         return;
       }
-      paintMark(g, entry, x);
-      draw(g, text, x + markWidth(entry) + AFTER_MARK);
+      paintMark(g, entry, x, middle);
+      draw(g, text, x + markWidth(entry) + AFTER_MARK, middle);
       x += width + BETWEEN;
     }
   }
 
-  private void draw(Graphics2D g, String text, double x) {
-    lettering.draw(g, text, x, KEY_MIDDLE + 4.5, keyFont, Ink.TEXT);
+  private boolean restFits(List<KeyEntry> key, int from, double x, double right) {
+    double end = x - BETWEEN;
+    for (KeyEntry entry : key.subList(from, key.size())) {
+      String text = lettering.fitted(entry.text(), keyFont, WIDEST_ENTRY);
+      end += BETWEEN + markWidth(entry) + AFTER_MARK + lettering.width(text, keyFont);
+    }
+    return end <= right;
+  }
+
+  private void draw(Graphics2D g, String text, double x, double middle) {
+    lettering.draw(g, text, x, middle + 4.5, keyFont, ink.text());
   }
 
   private static double markWidth(KeyEntry entry) {
@@ -72,29 +99,28 @@ final class SheetHeader {
     return entry instanceof KeyEntry.Symbol ? 12 : 22;
   }
 
-  private static void paintMark(Graphics2D g, KeyEntry entry, double x) {
+  private void paintMark(Graphics2D g, KeyEntry entry, double x, double middle) {
     if (entry instanceof KeyEntry.Symbol symbol) {
-      Color color = Ink.color(symbol.hue());
-      new GlyphMarker(symbol.glyph(), symbol.fill(), color, symbol.size())
-          .paint(g, x + 6, KEY_MIDDLE, 0);
+      new GlyphMarker(symbol.glyph(), symbol.fill(), symbol.hue(), symbol.size(), ink)
+          .paint(g, x + 6, middle, 0);
     } else if (entry instanceof KeyEntry.Stroke line) {
-      g.setColor(Ink.color(line.hue()));
+      g.setColor(ink.color(line.hue()));
       g.setStroke(Ink.stroke(line.dash(), line.width()));
-      g.draw(new Line2D.Double(x, KEY_MIDDLE, x + 22, KEY_MIDDLE));
+      g.draw(new Line2D.Double(x, middle, x + 22, middle));
     } else if (entry instanceof KeyEntry.Area area) {
-      g.setColor(Ink.color(area.hue()));
-      g.fill(new Rectangle2D.Double(x, KEY_MIDDLE - 7, 22, 14));
+      g.setColor(ink.color(area.hue()));
+      g.fill(new Rectangle2D.Double(x, middle - 7, 22, 14));
     } else if (entry instanceof KeyEntry.Measure measure) {
-      paintMeasure(g, measure, x);
+      paintMeasure(g, measure, x, middle);
     }
   }
 
-  private static void paintMeasure(Graphics2D g, KeyEntry.Measure measure, double x) {
+  private void paintMeasure(Graphics2D g, KeyEntry.Measure measure, double x, double middle) {
     double end = x + measure.length();
-    g.setColor(Ink.color(measure.hue()));
+    g.setColor(ink.color(measure.hue()));
     g.setStroke(Ink.HAIR);
-    g.draw(new Line2D.Double(x, KEY_MIDDLE, end, KEY_MIDDLE));
-    g.draw(new Line2D.Double(x, KEY_MIDDLE - 4, x, KEY_MIDDLE + 4));
-    g.draw(new Line2D.Double(end, KEY_MIDDLE - 4, end, KEY_MIDDLE + 4));
+    g.draw(new Line2D.Double(x, middle, end, middle));
+    g.draw(new Line2D.Double(x, middle - 4, x, middle + 4));
+    g.draw(new Line2D.Double(end, middle - 4, end, middle + 4));
   }
 }

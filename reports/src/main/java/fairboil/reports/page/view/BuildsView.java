@@ -8,6 +8,7 @@ import java.util.List;
  * @param figures their charts
  * @param table their means
  * @param comparisons how designs and conditions compare, sentences
+ * @param forests charts of differences
  * @param differences differences between designs and conditions
  * @param againstReference differences from what claims compare with
  * @param pairs differences between builds
@@ -19,6 +20,7 @@ public record BuildsView(
     List<FigureView> figures,
     TableView table,
     List<String> comparisons,
+    List<FigureView> forests,
     TableView differences,
     TableView againstReference,
     TableView pairs,

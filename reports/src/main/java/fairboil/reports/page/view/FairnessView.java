@@ -11,6 +11,7 @@ import java.util.List;
  * @param hadTheyCounted what counting them would have changed, sentences
  * @param protocol how far runs kept to what was agreed, sentences; none if nothing was agreed
  * @param notWithin the runs that did not, and why; without rows if there are none
+ * @param normalising what normalising did; empty where that cannot be seen
  */
 public record FairnessView(
     List<TableView> conditions,
@@ -18,4 +19,5 @@ public record FairnessView(
     TableView leftOut,
     List<String> hadTheyCounted,
     List<String> protocol,
-    TableView notWithin) {}
+    TableView notWithin,
+    List<FigureView> normalising) {}

@@ -8,6 +8,7 @@ import fairboil.reports.chart.Box;
 import fairboil.reports.chart.ChartException;
 import fairboil.reports.chart.Mark;
 import fairboil.reports.chart.Panel;
+import fairboil.reports.chart.Tint;
 import fairboil.reports.chart.xchart.MomentLanes.Placed;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -24,7 +25,8 @@ class MomentLanesTest {
 
   private static List<Placed> placed(List<Mark> moments) throws ChartException {
     Panel panel = new Panel(new Box(0, 0, 860, 220), "", "", AXIS, AXIS, 0, 3, moments);
-    return new MomentLanes(new Lettering(Typeface.load())).placed(panel, FRAME);
+    return new MomentLanes(new Lettering(Typeface.load()), Ink.of(Tint.COLOUR))
+        .placed(panel, FRAME);
   }
 
   @Test

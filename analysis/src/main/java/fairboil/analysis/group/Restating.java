@@ -1,0 +1,67 @@
+package fairboil.analysis.group;
+
+import fairboil.analysis.measure.Measure;
+import fairboil.analysis.run.RunResult;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.hipparchus.stat.correlation.PearsonsCorrelation;
+import org.hipparchus.stat.descriptive.moment.StandardDeviation;
+
+/**
+ * What normalising did to boil times: the runs of which boil time, normalised boil time, ambient
+ * and water are known and count.
+ *
+ * @param runs those runs, in the order of the study; unmodifiable
+ */
+public record Restating(List<RunResult> runs) {
+
+  private static final int FEWEST = 3;
+
+  /** Copies the list. */
+  public Restating {
+    runs = List.copyOf(runs);
+  }
+
+  /** Of those of the given runs that have all four. */
+  public static Restating of(List<RunResult> runs) {
+    return new Restating(
+        runs.stream()
+            .filter(run -> Measure.BOIL_TIME.counted(run).isPresent())
+            .filter(run -> Measure.NORMALISED_BOIL_TIME.counted(run).isPresent())
+            .filter(run -> run.conditions().ambient().isKnown())
+            .filter(run -> run.conditions().water().isKnown())
+            .toList());
+  }
+
+  /** Whether there are enough runs to see anything: at least {@value #FEWEST}. */
+  public boolean canBeSeen() {
+    return runs.size() >= FEWEST;
+  }
+
+  /** Standard deviation of a time over all runs of all builds together, s. */
+  public double scatter(Measure time) {
+    return new StandardDeviation().evaluate(values(run -> time.of(run).orNaN()));
+  }
+
+  /** Pearson's correlation of a time with the ambient; empty if either does not differ. */
+  public OptionalDouble withAmbient(Measure time) {
+    return correlation(time, run -> run.conditions().ambient().orNaN());
+  }
+
+  /** Pearson's correlation of a time with the mass of water; empty if either does not differ. */
+  public OptionalDouble withWater(Measure time) {
+    return correlation(time, run -> run.conditions().water().orNaN());
+  }
+
+  private OptionalDouble correlation(Measure time, ToDoubleFunction<RunResult> condition) {
+    double found =
+        new PearsonsCorrelation()
+            .correlation(values(condition), values(run -> time.of(run).orNaN()));
+    return Double.isFinite(found) ? OptionalDouble.of(found) : OptionalDouble.empty();
+  }
+
+  private double[] values(ToDoubleFunction<RunResult> value) {
+    return runs.stream().mapToDouble(value).toArray();
+  }
+}
