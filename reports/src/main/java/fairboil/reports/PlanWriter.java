@@ -1,7 +1,13 @@
 package fairboil.reports;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.plan.Answer;
 import fairboil.analysis.plan.Plan;
+import fairboil.reports.chart.ChartException;
+import fairboil.reports.chart.Painter;
+import fairboil.reports.chart.Picture;
+import fairboil.reports.chart.PowerChart;
+import fairboil.reports.chart.xchart.XChartPainter;
 import fairboil.reports.output.OutputFolder;
 import fairboil.reports.page.PlanPage;
 import fairboil.reports.table.PlanTables;
@@ -12,20 +18,41 @@ import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Puts the page, tables and running order of a plan into an output folder. */
 public final class PlanWriter {
 
   private PlanWriter() {}
 
-  /** Writes everything; the folder is left to be committed. */
-  public static void write(Results results, Plan plan, OutputFolder folder) throws IOException {
-    add(folder, "index.html", new PlanPage(results, plan, Program.version())::write);
+  /**
+   * Writes everything; the folder is left to be committed.
+   *
+   * @throws ChartException if charts cannot be drawn on this machine
+   * @throws IOException if something cannot be written
+   */
+  public static void write(Results results, Plan plan, OutputFolder folder)
+      throws ChartException, IOException {
+    List<Picture> pictures = pictures(plan);
+    for (Picture picture : pictures) {
+      folder.add("charts/" + picture.name() + ".png", out -> out.write(picture.png()));
+    }
+    add(folder, "index.html", new PlanPage(results, plan, pictures, Program.version())::write);
     for (ResultTable table : PlanTables.of(plan)) {
       add(folder, "tables/" + table.schema().file(), table::writeCsv);
     }
     String runs = RunsToFill.of(results.study(), plan);
     add(folder, "sheets/runs.csv", writer -> writer.write(runs));
+  }
+
+  private static List<Picture> pictures(Plan plan) throws ChartException {
+    Painter painter = XChartPainter.withBundledFont();
+    List<Picture> pictures = new ArrayList<>();
+    for (Answer answer : plan.answers()) {
+      pictures.add(PowerChart.of(answer, plan.asked().power(), pictures.size() + 1, painter));
+    }
+    return pictures;
   }
 
   private static void add(OutputFolder folder, String name, Text text) throws IOException {

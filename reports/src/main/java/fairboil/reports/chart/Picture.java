@@ -79,6 +79,8 @@ public final class Picture {
     FOREST,
     /** Boil times as measured and normalised. */
     NORMALISING,
+    /** How often a wish of a plan comes true. */
+    POWER,
     /** Small traces of many runs. */
     TRACES,
     /** The trace of one run. */

@@ -20,6 +20,7 @@ import fairboil.ingest.quantity.Reading;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.PlanWriter;
+import fairboil.reports.chart.ChartException;
 import fairboil.reports.output.OutputFolder;
 import fairboil.reports.words.Display;
 import fairboil.reports.words.PlanWords;
@@ -138,7 +139,7 @@ final class PlanCommand implements Callable<Integer> {
   private List<String> sites = new ArrayList<>();
 
   @Override
-  public Integer call() throws StudyException, IOException {
+  public Integer call() throws StudyException, ChartException, IOException {
     Asked asked = asked();
     OpenedStudy opened = StudyReader.open(study.folder());
     Results results;

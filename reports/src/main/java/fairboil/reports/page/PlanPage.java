@@ -8,8 +8,10 @@ import fairboil.analysis.plan.Plan;
 import fairboil.analysis.plan.PlannedBuild;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
+import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
+import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.TableView;
 import fairboil.reports.words.Display;
 import fairboil.reports.words.PlanWords;
@@ -23,12 +25,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Writes the page of a plan: self-contained, as the page of a report is. */
 public final class PlanPage {
 
   private final Results results;
   private final Plan plan;
+  private final List<Picture> pictures;
   private final Display display;
   private final String version;
 
@@ -36,9 +41,11 @@ public final class PlanPage {
    * The page of a plan.
    *
    * @param results of the study that it is for
+   * @param pictures one of each wish, in their order
    * @param version the version of the program
    */
-  public PlanPage(Results results, Plan plan, String version) {
+  public PlanPage(Results results, Plan plan, List<Picture> pictures, String version) {
+    this.pictures = List.copyOf(pictures);
     this.results = results;
     this.plan = plan;
     this.display = Display.in(results.study().settings().get(Settings.SHOW_UNITS));
@@ -58,7 +65,7 @@ public final class PlanPage {
     parameters.put("basis", words.basis());
     parameters.put("drilling", words.drilling());
     parameters.put("order", words.order());
-    parameters.put("needs", needs());
+    parameters.put("charts", charts());
     parameters.put("builds", builds());
     parameters.put("blocks", blocks());
     parameters.put("findings", FindingViews.of(plan.findings()));
@@ -94,6 +101,13 @@ public final class PlanPage {
               rows));
     }
     return tables;
+  }
+
+  private List<FigureView> charts() {
+    List<TableView> needs = needs();
+    return IntStream.range(0, pictures.size())
+        .mapToObj(i -> Charts.figure(pictures.get(i), Optional.of(needs.get(i))))
+        .toList();
   }
 
   private static CellView builds(Need need) {

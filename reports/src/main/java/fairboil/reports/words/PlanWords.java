@@ -7,9 +7,11 @@ import fairboil.analysis.plan.Plan;
 import fairboil.analysis.plan.Spread;
 import fairboil.analysis.plan.Wish;
 import fairboil.ingest.quantity.Dimension;
+import fairboil.reports.words.Captions.Caption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** What is said of a plan. */
 public final class PlanWords {
@@ -47,6 +49,40 @@ public final class PlanWords {
         + size(answer, Basis.ESTIMATE)
         + " if it is as estimated. Plan by the first: by an estimate, a plan falls short about half"
         + " the time.";
+  }
+
+  /** What is said of the picture of a wish, with scatter at its upper limits. */
+  public static Caption caption(Answer answer, double wanted) {
+    String wish = answer.wish().kind().label();
+    String title = "How often it comes true: " + wish;
+    String once = needed(answer, 1);
+    String often = needed(answer, Answer.MOST_RUNS);
+    String says =
+        Display.percent(wanted)
+            + " takes "
+            + once
+            + " burnt once each, and "
+            + often
+            + " burnt "
+            + Answer.MOST_RUNS
+            + " times each";
+    return new Caption(
+        title,
+        says,
+        says
+            + ". Scatter is taken at its upper 80 % limits. Each line is a number of burns of each"
+            + " stove, from 1 to "
+            + Answer.MOST_RUNS
+            + "; where lines lie close, more burns of the same stoves help little.",
+        title + ". Lines rise with the number of stoves: " + says + ".");
+  }
+
+  private static String needed(Answer answer, int runs) {
+    String each = answer.wish().kind().isByDesign() ? " of each design" : "";
+    OptionalInt builds = answer.need(Basis.UPPER_LIMIT, runs).builds();
+    return builds.isPresent()
+        ? Plural.of(builds.getAsInt(), "stove") + each
+        : "more than " + Answer.MOST_BUILDS + " stoves" + each;
   }
 
   private String wished(Wish wish) {
