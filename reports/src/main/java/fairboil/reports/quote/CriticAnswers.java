@@ -71,7 +71,8 @@ final class CriticAnswers {
       return;
     }
     text.paragraph(
-        "Runs are left out for faults of the test alone, and only where the sheet says so.");
+        "Runs are left out for faults of the test, where the sheet says so, and where batch and fed"
+            + " burns would be mixed; never for what they found.");
     text.table(List.of("run", "build", "what", "reason"), rows);
     WithExcluded with = new WithExcluded(results);
     if (!with.means().isEmpty()) {

@@ -157,7 +157,7 @@ public final class AnswerWords {
         + " of "
         + Plural.of(results.runs().size(), "run")
         + ", of "
-        + Plural.of(results.builds().size(), "build")
+        + Plural.of(burnt(), "build")
         + ": the water boiled in "
         + boiled
         + ", and "
@@ -166,11 +166,16 @@ public final class AnswerWords {
         + ".";
   }
 
+  /** Builds of which there are runs: an empty copy of a study names builds as well. */
+  private int burnt() {
+    return (int) results.runs().stream().map(run -> run.build().key()).distinct().count();
+  }
+
   private static String leftOut(long count) {
     return switch ((int) Math.min(count, 2)) {
       case 0 -> "no run was left out";
-      case 1 -> "1 run was left out for a fault of the test";
-      default -> count + " runs were left out for faults of the test";
+      case 1 -> "1 run was left out";
+      default -> count + " runs were left out";
     };
   }
 
