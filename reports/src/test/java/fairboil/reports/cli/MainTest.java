@@ -129,7 +129,7 @@ class MainTest {
     assertThat(plan.resolve("index.html")).content().contains("carbon monoxide", "as stated");
     assertThat(plan.resolve("index.html"))
         .content()
-        .contains("80 % takes 17 stoves of each design burnt once each");
+        .contains("takes 17 stoves of each design burnt once each");
     assertThat(plan.resolve("charts/power-1.png")).isNotEmptyFile();
     assertThat(plan.resolve("tables/needs.csv")).content().contains("upper 80 % limit,1,17");
     String sheet = Files.readString(plan.resolve("sheets/runs.csv"));
