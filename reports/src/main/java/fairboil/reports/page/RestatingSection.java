@@ -20,6 +20,7 @@ import fairboil.reports.page.view.TableView;
 import fairboil.reports.words.HeatWords;
 import fairboil.reports.words.Labels;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -142,11 +143,16 @@ final class RestatingSection {
   private TableView budget(RunResult run) {
     Figure figure = run.energy().normalisedBoilTime();
     double variance = Math.pow(figure.budget().combined(), 2);
-    List<List<CellView>> rows =
-        figure.budget().lines().stream()
-            .filter(line -> line.contribution() > 0)
-            .map(line -> line(line, variance))
-            .toList();
+    Map<List<Object>, BudgetLine> told = new LinkedHashMap<>();
+    figure.budget().lines().stream()
+        .filter(line -> line.contribution() > 0)
+        .forEach(
+            line ->
+                told.merge(
+                    List.of(line.influence(), line.sharedBy(), line.shape()),
+                    line,
+                    RestatingSection::together));
+    List<List<CellView>> rows = told.values().stream().map(line -> line(line, variance)).toList();
     return TableView.grid(
         "budget-example",
         "What makes the normalised boil time of run " + run.run().key().name() + " uncertain",
@@ -157,6 +163,11 @@ final class RestatingSection {
             ColumnView.words("taken as"),
             ColumnView.words("shared or independent")),
         rows);
+  }
+
+  /** Several parts of one source, such as those of the boil time, as one line. */
+  private static BudgetLine together(BudgetLine one, BudgetLine other) {
+    return one.scaledBy(Math.hypot(one.contribution(), other.contribution()) / one.contribution());
   }
 
   private List<CellView> line(BudgetLine line, double variance) {

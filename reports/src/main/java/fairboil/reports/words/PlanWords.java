@@ -44,7 +44,18 @@ public final class PlanWords {
         + " in "
         + Display.percent(plan.asked().power())
         + " of studies takes "
-        + size(answer, Basis.UPPER_LIMIT)
+        + (isStated(answer)
+            ? size(answer, Basis.ESTIMATE) + " with the scatter stated."
+            : sizes(answer));
+  }
+
+  private static boolean isStated(Answer answer) {
+    return answer.spreads().burns().origin() == Spread.Origin.STATED
+        && answer.spreads().stoves().origin() == Spread.Origin.STATED;
+  }
+
+  private static String sizes(Answer answer) {
+    return size(answer, Basis.UPPER_LIMIT)
         + " if scatter is at its upper 80 % limits, "
         + size(answer, Basis.ESTIMATE)
         + " if it is as estimated. Plan by the first: by an estimate, a plan falls short about half"
