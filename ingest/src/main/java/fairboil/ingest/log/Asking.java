@@ -104,7 +104,9 @@ final class Asking {
     }
     List<ChannelReader> temperatures =
         open.stream().filter(channel -> saysTemperature(channel)).toList();
-    List<ChannelReader> candidates = temperatures.isEmpty() ? open : temperatures;
+    List<ChannelReader> unnamed = open.stream().filter(channel -> !isCounter(channel)).toList();
+    List<ChannelReader> others = unnamed.isEmpty() ? open : unnamed;
+    List<ChannelReader> candidates = temperatures.isEmpty() ? others : temperatures;
     ChannelReader likely = hottest(candidates);
     String ranges =
         candidates.stream()
@@ -118,6 +120,10 @@ final class Asking {
     candidates.stream()
         .filter(channel -> channel != likely && !channel.range().likelyRole().isEmpty())
         .forEach(this::suggest);
+  }
+
+  private static boolean isCounter(ChannelReader channel) {
+    return RowCounter.isCalled(channel.plan().column().header().written());
   }
 
   private static boolean saysTemperature(ChannelReader channel) {

@@ -50,6 +50,11 @@ final class RowCounter {
         .findFirst();
   }
 
+  /** Whether a column is called as counters of rows are. */
+  static boolean isCalled(String header) {
+    return !header.isBlank() && NAME.matcher(header.strip()).matches();
+  }
+
   // One more from line to line; holes in a sample of rows do not hide it.
   private static boolean counts(TableShape shape, int column) {
     int steps = 0;

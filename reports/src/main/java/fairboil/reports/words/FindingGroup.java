@@ -14,7 +14,8 @@ import java.util.regex.Pattern;
 
 /**
  * Findings that say the same of several places, told once. Those that differ only in the number
- * that they start with, such as {@code 13 lone spikes were set aside}, are alike too.
+ * that they start with, such as {@code 13 lone spikes were set aside}, are alike too, and so are
+ * those that the same sheet row would mend.
  *
  * @param severity how much they matter
  * @param problem what is wrong, a clause
@@ -38,6 +39,9 @@ public record FindingGroup(
       Severity severity, String problem, String remedy, Optional<SheetRow> mend) {
 
     static Likeness of(Finding finding) {
+      if (finding.mend().isPresent()) {
+        return new Likeness(finding.severity(), "", finding.remedy(), finding.mend());
+      }
       Matcher matcher = STARTS_WITH_COUNT.matcher(finding.problem());
       String rest = matcher.matches() ? matcher.group(2) : finding.problem();
       return new Likeness(finding.severity(), rest, finding.remedy(), finding.mend());
@@ -67,6 +71,9 @@ public record FindingGroup(
     String first = alike.get(0).problem();
     if (alike.stream().allMatch(finding -> finding.problem().equals(first))) {
       return first;
+    }
+    if (alike.get(0).mend().isPresent()) {
+      return first + " (said of the first of these)";
     }
     Likeness likeness = Likeness.of(alike.get(0));
     int[] counts = alike.stream().mapToInt(FindingGroup::count).sorted().toArray();
