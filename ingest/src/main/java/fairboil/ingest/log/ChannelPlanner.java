@@ -183,9 +183,7 @@ final class ChannelPlanner {
     Optional<String> told = sensor.flatMap(known -> known.row().value(SensorsSheet.UNIT));
     Optional<Unit> stated = column.header().unit();
     if (told.isPresent()) {
-      Optional<Unit> unit = UnitWords.ofReading(told.get());
-      checkTold(sensor.orElseThrow(), unit, stated);
-      return unit;
+      return settled(column, sensor.orElseThrow(), UnitWords.ofReading(told.get()), stated);
     }
     return column
         .glued()
@@ -198,18 +196,26 @@ final class ChannelPlanner {
     return RoleWords.of(column.header().words()).isPresent();
   }
 
-  // A unit that is none is a fault of the sheet, and here as good as not said.
-  private void checkTold(Sensor sensor, Optional<Unit> unit, Optional<Unit> stated) {
-    if (unit.isPresent() && stated.isPresent() && !stated.equals(unit)) {
-      remarks.note(
-          sensor.row().place(SensorsSheet.UNIT),
-          "the log's header says "
-              + stated.get().symbol()
-              + ", this row says "
-              + unit.get().symbol()
-              + ": this row was followed",
-          "");
+  /**
+   * The unit where a sheet says one. Against a header only a row that names its log is followed:
+   * one for all logs may have been meant for others. A unit that is none is a fault of the sheet,
+   * and here as good as not said.
+   */
+  private Optional<Unit> settled(
+      LogColumn column, Sensor sensor, Optional<Unit> told, Optional<Unit> stated) {
+    if (told.isEmpty() || stated.isEmpty() || stated.equals(told)) {
+      return told;
     }
+    boolean named = sensor.row().value(SensorsSheet.LOG).isPresent();
+    remarks.note(
+        sensor.row().place(SensorsSheet.UNIT),
+        "the log's header says "
+            + column.name()
+            + ", this row says "
+            + told.get().symbol()
+            + (named ? ": this row was followed" : " for all logs: the header was followed"),
+        named ? "" : "if the header is wrong, name the log under log");
+    return named ? told : stated;
   }
 
   private OptionalInt unitColumn(LogColumn column) {
