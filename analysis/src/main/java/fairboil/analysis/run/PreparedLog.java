@@ -34,10 +34,11 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
   /** Makes the channels ready and tells what was set aside. */
   static PreparedLog of(Log log, RunContext context) {
     List<PreparedChannel> channels = new ArrayList<>();
+    double[] seconds = log.time().seconds().asDoubleArray();
     Set<Role> seen = EnumSet.noneOf(Role.class);
     for (Channel channel : log.channels()) {
       Optional<Screening.Screened> screened =
-          USED.contains(channel.role()) ? screen(log, channel, context) : Optional.empty();
+          USED.contains(channel.role()) ? screen(log, seconds, channel, context) : Optional.empty();
       if (screened.isPresent()) {
         channels.add(prepare(screened.get(), channel, context));
         if (!seen.add(channel.role())) {
@@ -53,12 +54,14 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
     return new PreparedLog(Optional.of(log.time()), List.copyOf(channels));
   }
 
-  private static Optional<Screening.Screened> screen(Log log, Channel channel, RunContext context) {
+  private static Optional<Screening.Screened> screen(
+      Log log, double[] seconds, Channel channel, RunContext context) {
+    double interval = log.time().interval();
     if (channel.unit().measures(Dimension.TEMPERATURE)) {
-      return Optional.of(Screening.screen(log.time(), channel));
+      return Optional.of(Screening.screen(seconds, interval, channel));
     }
     return Voltages.celsius(log, channel, context.findings())
-        .map(celsius -> Screening.screenConverted(log.time(), channel, celsius));
+        .map(celsius -> Screening.screenConverted(seconds, interval, channel, celsius));
   }
 
   private static PreparedChannel prepare(
@@ -67,7 +70,9 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
     tell(screened, channel, context.findings());
     tellIfTooHot(probe, screened.trace(), channel, context.findings());
     return new PreparedChannel(
-        channel,
+        channel.name(),
+        channel.role(),
+        channel.place(),
         probe,
         screened.trace().plus(probe.correction()),
         screened.samples(),
@@ -149,7 +154,7 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
 
   /** The first channel of a role, if there is one. */
   Optional<PreparedChannel> channel(Role role) {
-    return channels.stream().filter(each -> each.channel().role() == role).findFirst();
+    return channels.stream().filter(each -> each.role() == role).findFirst();
   }
 
   /** The usual time between two readings, s; 0 without a log. */

@@ -73,7 +73,7 @@ record WaterShown(
       return hottest;
     }
     findings.error(
-        channel.channel().place(),
+        channel.place(),
         Findings.words(
             "water of %.1f °C while it boils at %.1f °C is not possible",
             hottest.orNaN(), boilingPoint.orNaN()),

@@ -217,6 +217,6 @@ final class StudyFixture {
 
   RunResult analyse() {
     Study study = study();
-    return new RunAnalysis(study, References.of(study)).analyse(run(), log());
+    return new RunAnalysis(study, References.of(study)).analyse(run(), unused -> log());
   }
 }
