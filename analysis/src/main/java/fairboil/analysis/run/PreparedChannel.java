@@ -1,12 +1,10 @@
 package fairboil.analysis.run;
 
-import fairboil.analysis.trace.Lag;
 import fairboil.analysis.trace.SampleFate;
 import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Ledger;
 import fairboil.ingest.finding.Place;
-import java.util.Optional;
 
 /**
  * A channel made ready: screened, its correction added. What was read of it is not kept.
@@ -17,7 +15,6 @@ import java.util.Optional;
  * @param probe the probe behind it
  * @param trace its clean trace, °C
  * @param samples what became of its readings
- * @param lag the lag of the probe, if it is known: told, or from a step in this channel
  */
 record PreparedChannel(
     String name,
@@ -25,5 +22,4 @@ record PreparedChannel(
     Place place,
     Probe probe,
     Trace trace,
-    Ledger<SampleFate> samples,
-    Optional<Lag> lag) {}
+    Ledger<SampleFate> samples) {}
