@@ -10,8 +10,12 @@ public enum Influence {
   SENSOR_TOLERANCE,
   /** Where the probe sat. */
   PLACEMENT,
+  /** The voltage of the cold junction of a thermocouple. */
+  COLD_JUNCTION,
   /** The lag of the probe. */
   LAG,
+  /** Scatter that undoing the lag of the probe adds. */
+  LAG_NOISE,
   /** The scale. */
   SCALE,
   /** The stopwatch and who pressed it. */

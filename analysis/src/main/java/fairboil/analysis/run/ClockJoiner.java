@@ -117,7 +117,7 @@ final class ClockJoiner {
     Optional<PreparedChannel> water = log.channel(Role.WATER);
     if (water.isPresent()) {
       Trace trace = water.get().trace();
-      double lag = water.get().probe().lag().orElse(0);
+      double lag = water.get().lag().map(Lag::seconds).orElse(0.0);
       add(events, Event.POT_ON, WaterLevels.potOn(trace, lag), marked);
       if (cameOffFire(marked)) {
         add(events, Event.POT_OFF, WaterLevels.potOff(trace), marked);

@@ -1,6 +1,7 @@
 package fairboil.analysis.run;
 
 import fairboil.analysis.figure.Figure;
+import java.util.Optional;
 
 /**
  * What the flame channel of a run shows: the temperature of a bead, not of the gas.
@@ -12,6 +13,7 @@ import fairboil.analysis.figure.Figure;
  *     has been taken off the peak
  * @param normalisedPeak peak restated for the reference ambient (slope 1), °C
  * @param steadyFlame median from gas lit (else pot on) to flame out, °C
+ * @param lag what undoing the lag of the probe did to the peak, where it was asked for and could be
  */
 public record FlameResult(
     Figure peak,
@@ -19,7 +21,19 @@ public record FlameResult(
     Figure peakRise,
     Figure peakBias,
     Figure normalisedPeak,
-    Figure steadyFlame) {
+    Figure steadyFlame,
+    Optional<LagUndone> lag) {
+
+  /** A flame whose lag was not undone. */
+  public FlameResult(
+      Figure peak,
+      Figure peakAt,
+      Figure peakRise,
+      Figure peakBias,
+      Figure normalisedPeak,
+      Figure steadyFlame) {
+    this(peak, peakAt, peakRise, peakBias, normalisedPeak, steadyFlame, Optional.empty());
+  }
 
   /** A run whose flame is not known at all, for one reason. */
   public static FlameResult unknown(String reason) {

@@ -5,6 +5,7 @@ import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Ledger;
 import fairboil.ingest.finding.Place;
+import java.util.Optional;
 
 /**
  * A channel made ready: screened, its correction added. What was read of it is not kept.
@@ -15,6 +16,7 @@ import fairboil.ingest.finding.Place;
  * @param probe the probe behind it
  * @param trace its clean trace, °C
  * @param samples what became of its readings
+ * @param lag the lag of the probe, if it is known: not undone in the trace
  */
 record PreparedChannel(
     String name,
@@ -22,4 +24,5 @@ record PreparedChannel(
     Place place,
     Probe probe,
     Trace trace,
-    Ledger<SampleFate> samples) {}
+    Ledger<SampleFate> samples,
+    Optional<Lag> lag) {}

@@ -38,7 +38,7 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
       Optional<Screening.Screened> screened =
           USED.contains(channel.role()) ? screen(log, seconds, channel, context) : Optional.empty();
       if (screened.isPresent()) {
-        channels.add(prepare(screened.get(), channel, context));
+        channels.add(prepare(log, screened.get(), channel, context));
         if (!seen.add(channel.role())) {
           context
               .findings()
@@ -63,17 +63,20 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
   }
 
   private static PreparedChannel prepare(
-      Screening.Screened screened, Channel channel, RunContext context) {
-    Probe probe = new Probe(channel, context.run().key().study());
+      Log log, Screening.Screened screened, Channel channel, RunContext context) {
+    String study = context.run().key().study();
+    Probe probe = new Probe(channel, Voltages.coldJunction(log, channel, study), study);
     tell(screened, channel, context.findings());
     tellIfTooHot(probe, screened.trace(), channel, context.findings());
+    Trace trace = screened.trace().plus(probe.correction());
     return new PreparedChannel(
         channel.name(),
         channel.role(),
         channel.place(),
         probe,
-        screened.trace().plus(probe.correction()),
-        screened.samples());
+        trace,
+        screened.samples(),
+        Lag.of(probe, trace, channel.place(), context.findings()));
   }
 
   private static void tell(Screening.Screened screened, Channel channel, Findings findings) {

@@ -22,9 +22,11 @@ import java.util.OptionalDouble;
  * @param boil the boil, or why there is none
  * @param hottest the hottest held water, °C
  * @param probe the probe in the water, if there is one
+ * @param lag its lag, if it is known; taken off the boil
  * @param levelUncertainty standard uncertainty of a plateau less the boiling point, K
  */
-record WaterShown(Boil boil, Figure hottest, Optional<Probe> probe, double levelUncertainty) {
+record WaterShown(
+    Boil boil, Figure hottest, Optional<Probe> probe, Optional<Lag> lag, double levelUncertainty) {
 
   /** Standard uncertainty from where in the pot the probe sat, K: a judgement. */
   private static final double POSITION = 0.5;
@@ -38,19 +40,24 @@ record WaterShown(Boil boil, Figure hottest, Optional<Probe> probe, double level
     if (water.isEmpty()) {
       String reason = log.time().isEmpty() ? "the run has no log" : "the log has no water column";
       return new WaterShown(
-          new Boil.NotSeen(reason), Figure.unknown(reason), Optional.empty(), POSITION);
+          new Boil.NotSeen(reason),
+          Figure.unknown(reason),
+          Optional.empty(),
+          Optional.empty(),
+          POSITION);
     }
     Probe probe = water.get().probe();
     double from = timeline.boilTimeStart().orElse(Double.NEGATIVE_INFINITY);
     double to = timeline.at(Event.POT_OFF).orElse(Double.POSITIVE_INFINITY);
     double u = levelUncertainty(probe, boilingPoint);
-    BoilSearch search =
-        new BoilSearch(from, to, level(boilingPoint), u, probe.lag().orElse(0), probe.resolution());
+    double lag = water.get().lag().map(Lag::seconds).orElse(0.0);
+    BoilSearch search = new BoilSearch(from, to, level(boilingPoint), u, lag, probe.resolution());
     Peak hottest = PeakFinder.find(water.get().trace(), from, to, context.held(Settings.PEAK_HOLD));
     return new WaterShown(
         BoilFinder.find(water.get().trace(), search),
         possible(hottest(hottest, probe), boilingPoint, u, water.get(), context.findings()),
         Optional.of(probe),
+        water.get().lag(),
         u);
   }
 
@@ -90,9 +97,8 @@ record WaterShown(Boil boil, Figure hottest, Optional<Probe> probe, double level
     if (peak instanceof Peak.Held held) {
       return Budget.of(
               BudgetLine.independent(Influence.NOISE, held.noise()),
-              BudgetLine.independent(Influence.PEAK_BIAS, held.biasUncertainty()),
-              probe.resolutionLine(),
-              probe.toleranceLine(held.celsius()))
+              BudgetLine.independent(Influence.PEAK_BIAS, held.biasUncertainty()))
+          .and(probe.budget(held.celsius()))
           .around(held.celsius(), Dimension.TEMPERATURE);
     }
     return Figure.unknown(((Peak.None) peak).reason());
@@ -113,10 +119,8 @@ record WaterShown(Boil boil, Figure hottest, Optional<Probe> probe, double level
       return Figure.unknown(whyNot().orElseThrow());
     }
     Probe sensor = probe.orElseThrow();
-    return Budget.of(
-            BudgetLine.independent(Influence.NOISE, seen.level() * seen.heatingRate()),
-            sensor.resolutionLine(),
-            sensor.toleranceLine(seen.plateau()))
+    return Budget.of(BudgetLine.independent(Influence.NOISE, seen.level() * seen.heatingRate()))
+        .and(sensor.budget(seen.plateau()))
         .around(seen.plateau(), Dimension.TEMPERATURE);
   }
 

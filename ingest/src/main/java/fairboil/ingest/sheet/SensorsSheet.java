@@ -61,6 +61,14 @@ public final class SensorsSheet {
   public static final Column<Quantity> TIME_CONSTANT =
       Column.quantity("time constant", "time to follow a step to 63 %", "4 s", Dimension.DURATION);
 
+  /** Whether its lag is to be undone in the peak of a flame. */
+  public static final Column<YesNo> UNDO_LAG =
+      Column.choice(
+          "undo lag",
+          "whether its lag is to be undone: by its time constant, else by a step in the trace",
+          "no",
+          YesNo.class);
+
   /** Where the probe was. */
   public static final Column<String> POSITION =
       Column.text("position", "where the probe was", "12 mm above the upper ring");
@@ -92,6 +100,7 @@ public final class SensorsSheet {
               CORRECTION,
               COLD_JUNCTION,
               TIME_CONSTANT,
+              UNDO_LAG,
               POSITION,
               RATED_TO,
               DAY_FIRST));
