@@ -124,4 +124,23 @@ class LagTest {
     assertThat(StepResponse.quickest(kettle)).isEmpty();
     assertThat(StepResponse.quickest(noise)).isEmpty();
   }
+
+  /** It begins gently: no step, though its later part looks like the answer of a slow probe. */
+  @Test
+  void fireThatGrowsWhileItsProbeLagsIsNoStep() {
+    RandomGenerator random = new SplittableRandom(73);
+    DoubleUnaryOperator lagging =
+        t -> {
+          double since = Math.max(0, t - 60);
+          double both = (40 * Math.exp(-since / 40) - 8 * Math.exp(-since / 8)) / 32;
+          double swell = 100 * Math.exp(-Math.pow((t - 500) / 25, 2));
+          return 20 + 620 * (1 - both) + swell + random.nextGaussian();
+        };
+    assertThat(StepResponse.quickest(trace(1, 900, lagging))).isEmpty();
+  }
+
+  @Test
+  void probeFasterThanTheLogCannotBeTold() {
+    assertThat(StepResponse.quickest(trace(5, 60, step(61, 20, 100, 1)))).isEmpty();
+  }
 }
