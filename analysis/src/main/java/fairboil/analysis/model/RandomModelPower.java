@@ -70,8 +70,8 @@ public final class RandomModelPower {
     UniformRandomProvider random = new SplittableRandom(seed + groups)::nextLong;
     double z = NormalDistribution.of(0, 1).inverseCumulativeProbability(share);
     double df = groups * (1 / inverse - 1);
-    Draws draws = Draws.of(DRAWS, groups, df, random);
-    Draws studies = Draws.of(STUDIES, groups, df, random);
+    Draws draws = new Draws(DRAWS, groups, df, random);
+    Draws studies = new Draws(STUDIES, groups, df, random);
     int settled = 0;
     for (int i = 0; i < STUDIES; i++) {
       double centre = mean + studies.normal[i] * Math.sqrt(ofMeans / groups);
@@ -84,13 +84,16 @@ public final class RandomModelPower {
   }
 
   /** Chi-squared and normal draws. */
-  private record Draws(double[] normal, double[] between, double[] within) {
+  private static final class Draws {
 
-    static Draws of(int count, int groups, double df, UniformRandomProvider random) {
-      return new Draws(
-          many(count, NormalDistribution.of(0, 1).createSampler(random)),
-          many(count, ChiSquaredDistribution.of(groups - 1.0).createSampler(random)),
-          many(count, ChiSquaredDistribution.of(df > 0 ? df : 1).createSampler(random)));
+    private final double[] normal;
+    private final double[] between;
+    private final double[] within;
+
+    Draws(int count, int groups, double df, UniformRandomProvider random) {
+      normal = many(count, NormalDistribution.of(0, 1).createSampler(random));
+      between = many(count, ChiSquaredDistribution.of(groups - 1.0).createSampler(random));
+      within = many(count, ChiSquaredDistribution.of(df > 0 ? df : 1).createSampler(random));
     }
 
     private static double[] many(int count, ContinuousDistribution.Sampler sampler) {

@@ -18,8 +18,9 @@ import java.util.OptionalDouble;
  * @param relative the coefficient of variation, which is the standard deviation over the mean of
  *     all runs; empty for temperatures, which have no natural zero
  * @param relativeInterval of the coefficient of variation: that of the standard deviation over the
- *     mean, which is taken as known. Below 15 % it agrees to 4 % of itself with the interval that
- *     allows for the error of the mean (Vangel, The American Statistician 50, 1996); empty as above
+ *     mean, which is taken as known. From five runs on, below 15 %, it agrees to 5 % of itself with
+ *     the interval that allows for the error of the mean (Vangel, The American Statistician 50,
+ *     1996); empty as above
  * @param limit the difference that two runs of one stove exceed only once in twenty times (ISO
  *     5725-6:1994, 4.1.4: 2.8 standard deviations): the limit of repeatability for scatter between
  *     runs, that of reproducibility for runs at two sites; empty for other levels
