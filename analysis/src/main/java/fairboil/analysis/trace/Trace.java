@@ -1,6 +1,7 @@
 package fairboil.analysis.trace;
 
 import java.util.Arrays;
+import java.util.OptionalDouble;
 
 /**
  * Temperatures over time, as arrays: the working form of a channel. Times never decrease; a missing
@@ -10,6 +11,8 @@ public final class Trace {
 
   /** A gap of more than this many sampling intervals is not bridged. */
   static final int BRIDGED_INTERVALS = 5;
+
+  private static final int LEAST_FOR_SLOPE = 10;
 
   private final double[] seconds;
   private final double[] celsius;
@@ -34,6 +37,11 @@ public final class Trace {
           seconds.length + " times and " + celsius.length + " temperatures");
     }
     return new Trace(seconds.clone(), celsius.clone(), interval);
+  }
+
+  /** As {@link #of}, of arrays that nobody else changes: not copied. */
+  static Trace owning(double[] seconds, double[] celsius, double interval) {
+    return new Trace(seconds, celsius, interval);
   }
 
   /** A trace without readings. */
@@ -80,17 +88,33 @@ public final class Trace {
     return Robust.median(celsius);
   }
 
+  /** Slope of a line through the readings that are there, K/s; empty for fewer than 10. */
+  public OptionalDouble slope() {
+    Trace present = withoutMissing();
+    return present.size() < LEAST_FOR_SLOPE
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Line.through(present, 0, present.size()).slope());
+  }
+
   /** The readings from one time to another, ends included. */
   public Trace between(double from, double to) {
     int first = indexAtOrAfter(from);
     int end = Math.max(first, indexAfter(to));
+    if (first == 0 && end == size()) {
+      return this;
+    }
     return new Trace(
         Arrays.copyOfRange(seconds, first, end), Arrays.copyOfRange(celsius, first, end), interval);
   }
 
   /** The trace without its missing readings. */
   public Trace withoutMissing() {
-    return within(0, Double.POSITIVE_INFINITY);
+    for (double value : celsius) {
+      if (Double.isNaN(value)) {
+        return within(0, Double.POSITIVE_INFINITY);
+      }
+    }
+    return this;
   }
 
   /** The readings that are no further than {@code reach} from a temperature, none missing. */
