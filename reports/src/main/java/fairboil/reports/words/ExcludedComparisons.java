@@ -3,18 +3,23 @@ package fairboil.reports.words;
 import fairboil.analysis.Results;
 import fairboil.analysis.WithExcluded;
 import fairboil.analysis.compare.Comparison;
+import fairboil.analysis.compare.Comparison.Verdict;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What is said of differences with and without the runs that were left out. */
-public final class ExcludedComparisons {
+final class ExcludedComparisons {
 
   private final CompareWords words;
   private final WithExcluded all;
-  private final List<String> changed = new ArrayList<>();
-  private final List<String> moved = new ArrayList<>();
+  private final Map<String, List<String>> lost = new LinkedHashMap<>();
+  private final List<String> turned = new ArrayList<>();
   private int same;
+  private int stoves;
+  private int stovesTurned;
 
   private ExcludedComparisons(Results results, WithExcluded all) {
     this.words = CompareWords.of(results);
@@ -22,7 +27,7 @@ public final class ExcludedComparisons {
   }
 
   /** Which differences counting them would have changed; none if nothing was left out. */
-  public static List<String> sentences(Results results) {
+  static List<String> sentences(Results results) {
     return results
         .withExcluded()
         .map(all -> new ExcludedComparisons(results, all).sentences(results.comparisons()))
@@ -31,12 +36,27 @@ public final class ExcludedComparisons {
 
   private List<String> sentences(List<Comparison> without) {
     without.stream().filter(pair -> pair.method().isHeadline()).forEach(this::add);
-    List<String> sentences = new ArrayList<>(changed);
-    if (same + moved.size() > 0) {
+    List<String> sentences = new ArrayList<>(turned);
+    lost.forEach(
+        (pair, measures) ->
+            sentences.add(
+                pair
+                    + " would have no difference in "
+                    + Plural.list(measures)
+                    + ", because a run would be counted that did not boil."));
+    if (same > 0) {
       sentences.add(
-          (changed.isEmpty() ? "Every" : "Every other")
-              + " difference that is told would be judged the same."
-              + (moved.isEmpty() ? "" : " In figures: " + String.join("; ", moved) + "."));
+          "Of designs and conditions, "
+              + Plural.of(same, turned.isEmpty() ? "difference" : "other difference")
+              + " would be judged the same.");
+    }
+    if (stoves > 0) {
+      sentences.add(
+          "Of "
+              + Plural.of(stoves, "difference")
+              + " between those very stoves, "
+              + stovesTurned
+              + " would be judged otherwise or have no figure.");
     }
     return sentences;
   }
@@ -44,17 +64,17 @@ public final class ExcludedComparisons {
   private void add(Comparison without) {
     Optional<Comparison> with =
         all.comparisons().stream().filter(it -> isSame(it, without)).findFirst();
-    if (with.isEmpty()) {
-      changed.add(
-          subject(without)
-              + " could not be compared by their means, because a run would be counted that has"
-              + " none.");
-    } else if (with.get().verdict() != without.verdict()) {
-      changed.add(figures(with.get(), without) + ", so " + verdict(with.get(), without) + ".");
-    } else if (words.withInterval(with.get()).equals(words.withInterval(without))) {
-      same++;
+    boolean turns = with.isEmpty() || with.get().verdict() != without.verdict();
+    if (without.level().equals(Comparison.BUILD)) {
+      stoves++;
+      stovesTurned += turns ? 1 : 0;
+    } else if (with.isEmpty()) {
+      lost.computeIfAbsent(CompareWords.less(without), pair -> new ArrayList<>())
+          .add(without.measure().label());
+    } else if (turns) {
+      turned.add(figures(with.get(), without));
     } else {
-      moved.add(figures(with.get(), without));
+      same++;
     }
   }
 
@@ -66,10 +86,6 @@ public final class ExcludedComparisons {
         && a.b().equals(b.b());
   }
 
-  private static String subject(Comparison pair) {
-    return "In " + pair.measure().label() + ", " + CompareWords.less(pair);
-  }
-
   private String figures(Comparison with, Comparison without) {
     return CompareWords.less(without)
         + " in "
@@ -77,14 +93,14 @@ public final class ExcludedComparisons {
         + " would be "
         + words.withInterval(with)
         + " rather than "
-        + words.withInterval(without);
+        + words.withInterval(without)
+        + turn(with.verdict(), without.verdict());
   }
 
-  private static String verdict(Comparison with, Comparison without) {
-    return with.verdict() == Comparison.Verdict.NOT_SETTLED
-        ? "it would not be settled, where now it is"
-        : without.verdict() == Comparison.Verdict.NOT_SETTLED
-            ? "it would be settled, where now it is not"
-            : "the sign would turn";
+  private static String turn(Verdict with, Verdict without) {
+    if (with == Verdict.NOT_SETTLED) {
+      return ", which is not settled.";
+    }
+    return without == Verdict.NOT_SETTLED ? ", which is settled." : ", which is the other way.";
   }
 }
