@@ -90,9 +90,11 @@ class FewDataCommandTest {
         "setting,value\nboil time from,stopwatch\ncompare by,design\ncovariates,bag\n");
     Files.writeString(
         study.resolve("claims.csv"),
-        "claim,text,measure,relation,value,holds for\n"
-            + "C,It boils in 9 minutes.,boil time,at most,9 min,on average\n"
-            + "D,It nearly always does.,boil time,at most,9 min,most runs\n");
+        """
+        claim,text,measure,relation,value,holds for
+        C,It boils in 9 minutes.,boil time,at most,9 min,on average
+        D,It nearly always does.,boil time,at most,9 min,most runs
+        """);
     return study;
   }
 }
