@@ -170,7 +170,7 @@ class HiddenRunsTest {
     int normalised = 0;
     for (int i = 0; i < trials; i++) {
       Trial trial = trial(seed + i);
-      if (System.getProperty("show") != null) System.out.println(trial);
+
       peak += trial.peak().held() ? 1 : 0;
       boil += trial.boil().held() ? 1 : 0;
       normalised += trial.normalised().held() ? 1 : 0;
