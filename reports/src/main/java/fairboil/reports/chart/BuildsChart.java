@@ -9,8 +9,8 @@ import fairboil.ingest.sheet.Key;
 import fairboil.reports.chart.DesignStyles.Style;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Mark.Weight;
-import fairboil.reports.words.Captions;
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.BuildCaptions;
+import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -36,7 +36,7 @@ final class BuildsChart {
   private final List<BuildResult> builds;
   private final Map<Key, double[]> burns;
   private final DesignStyles styles;
-  private final Captions captions;
+  private final BuildCaptions captions;
   private final String confidence;
   private final Shown along;
   private final Axis axis;
@@ -55,7 +55,7 @@ final class BuildsChart {
       Map<Key, double[]> all,
       List<BuildResult> everyBuild,
       DesignStyles styles,
-      Captions captions,
+      BuildCaptions captions,
       Display display,
       double confidence,
       Format format) {
@@ -99,7 +99,7 @@ final class BuildsChart {
         styles.inOrder(builds.stream().map(build -> build.build().design()).distinct().toList());
     int rows = builds.size() + designs.size();
     List<KeyEntry> key = key();
-    int top = format.top(key);
+    int top = format.top(caption, key);
     int right = format.share(RIGHT, LEAST_RIGHT);
     int height = top + rows * ROW + FOOT;
     int left = left(designs);

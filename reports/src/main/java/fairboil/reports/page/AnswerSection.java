@@ -8,6 +8,7 @@ import fairboil.reports.page.view.AnswerView;
 import fairboil.reports.page.view.FactView;
 import fairboil.reports.page.view.FigureView;
 import fairboil.reports.words.AnswerWords;
+import fairboil.reports.words.Display;
 import fairboil.reports.words.EffectWords;
 import fairboil.reports.words.FindingGroup;
 import java.util.ArrayList;
@@ -62,7 +63,7 @@ final class AnswerSection {
     facts.add(
         new FactView(
             findings == 1 ? "finding" : "findings",
-            FigureCells.whole(findings),
+            Display.whole(findings),
             findings == 0 ? "" : FindingGroup.counts(from.results().findings())));
     return facts;
   }

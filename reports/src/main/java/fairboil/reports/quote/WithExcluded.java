@@ -11,7 +11,7 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
-import fairboil.reports.words.Captions;
+import fairboil.reports.words.BuildCaptions;
 import fairboil.reports.words.Display;
 import fairboil.reports.words.Slopes;
 import java.util.ArrayList;
@@ -59,7 +59,7 @@ final class WithExcluded {
   }
 
   private String mean(BuildResult build, Measure measure) {
-    String mean = Captions.in(display, results.confidence()).mean(measure, build);
+    String mean = BuildCaptions.in(display, results.confidence()).mean(measure, build);
     return mean
         + Optional.ofNullable(build.summaries().get(measure))
             .flatMap(Summary::interval)
