@@ -53,8 +53,13 @@ final class AnswerSection {
     long counted = runs.stream().filter(run -> run.inclusion().included()).count();
     long boiled = runs.stream().filter(run -> run.inclusion().included() && run.boiled()).count();
     List<FactView> facts = new ArrayList<>();
-    facts.add(new FactView("builds", "" + from.results().builds().size(), designs(from)));
-    facts.add(new FactView("runs that count", "" + counted, "of " + runs.size()));
+    int builds = from.results().builds().size();
+    facts.add(new FactView(builds == 1 ? "build" : "builds", "" + builds, designs(from)));
+    facts.add(
+        new FactView(
+            counted == 1 ? "run that counts" : "runs that count",
+            "" + counted,
+            "of " + runs.size()));
     facts.add(new FactView("boiled", "" + boiled, "of " + counted));
     if (!from.results().claims().isEmpty()) {
       facts.add(claims(from));

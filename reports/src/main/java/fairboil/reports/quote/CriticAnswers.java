@@ -74,7 +74,7 @@ final class CriticAnswers {
         "Runs are left out for faults of the test, where the sheet says so, and where batch and fed"
             + " burns would be mixed; never for what they found.");
     text.table(List.of("run", "build", "what", "reason"), rows);
-    WithExcluded with = new WithExcluded(results);
+    ExcludedRows with = new ExcludedRows(results);
     if (!with.means().isEmpty()) {
       text.paragraph("Means of the builds concerned, without those runs and with them:");
       text.table(List.of("build", "measure", "without, as reported", "with"), with.means());

@@ -62,6 +62,11 @@ public final class BuildCaptions {
     Key low = builds.stream().min(Comparator.comparingDouble(value)).orElseThrow();
     Key high = builds.stream().max(Comparator.comparingDouble(value)).orElseThrow();
     double size = dimension == Dimension.LENGTH ? 0 : 1;
+    if (display
+        .value(value.applyAsDouble(low), size, dimension)
+        .equals(display.value(value.applyAsDouble(high), size, dimension))) {
+      return " All are about the same.";
+    }
     return " Lowest: "
         + Names.inSentence(low.name())
         + ", "

@@ -203,7 +203,9 @@ public final class HeatWords {
 
   /** A share in percent. */
   public static String share(double percent) {
-    return String.format(Locale.ROOT, percent < 1 ? "%.1f" : "%.0f", percent);
+    return percent < 0.05
+        ? "under 0.1"
+        : String.format(Locale.ROOT, percent < 1 ? "%.1f" : "%.0f", percent);
   }
 
   /** Steam's loss for each kilopascal. */

@@ -3,9 +3,11 @@ package fairboil.reports.words;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.group.Restating;
 import fairboil.analysis.measure.Measure;
+import fairboil.analysis.run.ChannelLedger;
 import fairboil.analysis.run.RunResult;
 import fairboil.analysis.run.TimedEvent;
 import fairboil.ingest.choice.Outcome;
+import fairboil.ingest.choice.Role;
 import fairboil.ingest.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,14 +53,19 @@ public final class RunCaptions {
             .filter(ledger -> ledger.samples().used() > 0)
             .map(
                 ledger ->
-                    Display.whole(ledger.samples().used())
-                        + " readings of "
-                        + Names.inSentence(ledger.channel()))
+                    Display.whole(ledger.samples().used()) + " readings of " + channel(run, ledger))
             .toList();
     return (counts.isEmpty() ? "" : Plural.sentence(Plural.list(counts)) + ". ")
         + "Each curve goes through the lowest and highest reading of every stretch; upright lines"
         + " are events. Diamonds: where the peak was held, and where the rise of the water meets"
         + " its plateau.";
+  }
+
+  /** What a channel holds; its name where others hold the same. */
+  private static String channel(RunResult run, ChannelLedger ledger) {
+    long alike = run.samples().stream().filter(other -> other.role() == ledger.role()).count();
+    String role = ledger.role() == Role.AMBIENT ? "air" : ledger.role().label();
+    return alike == 1 ? role : Names.inSentence(ledger.channel());
   }
 
   private List<String> facts(RunResult run) {
