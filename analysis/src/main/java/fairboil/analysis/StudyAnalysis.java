@@ -66,7 +66,9 @@ public final class StudyAnalysis {
   public static Results of(Study study, LogOpener logs, int workers) {
     References references = References.of(study);
     RunAnalysis analysis = new RunAnalysis(study, references);
-    return of(study, references, run -> analysis.analyse(run, logs.open(run)), workers);
+    LogTurns turns = new LogTurns(logs);
+    return of(
+        study, references, run -> turns.with(run, () -> analysis.analyse(run, logs)), workers);
   }
 
   /**

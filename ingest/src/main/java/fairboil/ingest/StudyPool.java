@@ -4,6 +4,7 @@ import fairboil.ingest.finding.Finding;
 import fairboil.ingest.grid.InputOpener;
 import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.log.LogOpener;
+import fairboil.ingest.log.OpenedLog;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Claim;
 import fairboil.ingest.sheet.Hole;
@@ -128,9 +129,20 @@ public final class StudyPool {
   }
 
   private LogOpener opener(PooledRuns runs) {
-    return run -> {
-      String folder = run.key().study();
-      return logs.get(folder).open(runs.original(run.key())).in(folder);
+    return new LogOpener() {
+      @Override
+      public OpenedLog open(Run run) {
+        return of(run).open(runs.original(run.key())).in(run.key().study());
+      }
+
+      @Override
+      public long bytes(Run run) {
+        return of(run).bytes(runs.original(run.key()));
+      }
+
+      private LogOpener of(Run run) {
+        return logs.get(run.key().study());
+      }
     };
   }
 }

@@ -13,7 +13,9 @@ import java.util.Map;
 /** The reports that are looked at, made by the finished program; they stay below target/browser. */
 final class Reports {
 
-  private static final Path FOLDER = Path.of("target", "browser").toAbsolutePath();
+  // Tests run in several processes at once: each has its own.
+  private static final Path FOLDER =
+      Path.of("target", "browser", System.getProperty("fairboil.fork", "1")).toAbsolutePath();
 
   /** Of the demonstration. */
   static final Path DEMO = report("demo", Path.of("..", "data-demo").toAbsolutePath().normalize());

@@ -12,6 +12,8 @@ public enum Influence {
   PLACEMENT,
   /** The lag of the probe. */
   LAG,
+  /** The noise that undoing the lag adds. */
+  LAG_NOISE,
   /** The scale. */
   SCALE,
   /** The stopwatch and who pressed it. */

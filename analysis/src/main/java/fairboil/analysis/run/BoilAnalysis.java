@@ -6,6 +6,7 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Influence;
 import fairboil.analysis.run.BoilResult.BoilTimeFrom;
 import fairboil.analysis.trace.Boil;
+import fairboil.analysis.trace.Lag;
 import fairboil.ingest.choice.BoilTimeSource;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Outcome;
@@ -24,9 +25,6 @@ final class BoilAnalysis {
 
   /** Standard uncertainty from the lag of a sensor of which none is told, s: a judgement. */
   private static final double UNTOLD_LAG_SECONDS = 2;
-
-  /** Relative standard uncertainty of a lag that is told: a judgement. */
-  private static final double TOLD_LAG_SHARE = 0.2;
 
   /** Log and stopwatch may differ by so much without a finding, s. */
   private static final double AGREE_SECONDS = 15;
@@ -90,8 +88,7 @@ final class BoilAnalysis {
 
   private Budget logBudget(Boil.Seen seen, Event start) {
     Probe probe = water.probe().orElseThrow();
-    double lag =
-        probe.lag().isPresent() ? TOLD_LAG_SHARE * probe.lag().getAsDouble() : UNTOLD_LAG_SECONDS;
+    double lag = water.lag().map(Lag::uncertainty).orElse(UNTOLD_LAG_SECONDS);
     double step = probe.resolution() / ROOT_12 / seen.heatingRate();
     return Budget.of(
         BudgetLine.independent(Influence.FIT, Math.hypot(seen.fit(), seen.level())),

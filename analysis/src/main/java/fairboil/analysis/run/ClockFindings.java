@@ -170,7 +170,7 @@ final class ClockFindings {
   }
 
   private String file() {
-    return log.channels().isEmpty() ? "its log" : log.channels().get(0).channel().place().file();
+    return log.channels().isEmpty() ? "its log" : log.channels().get(0).place().file();
   }
 
   private Place place() {

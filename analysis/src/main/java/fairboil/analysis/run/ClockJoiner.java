@@ -5,6 +5,7 @@ import fairboil.analysis.clock.CommonEvent;
 import fairboil.analysis.run.StopwatchZero.MarkKind;
 import fairboil.analysis.trace.FlameOut;
 import fairboil.analysis.trace.Ignition;
+import fairboil.analysis.trace.Lag;
 import fairboil.analysis.trace.Sighting;
 import fairboil.analysis.trace.Trace;
 import fairboil.analysis.trace.WaterLevels;
@@ -117,7 +118,7 @@ final class ClockJoiner {
     Optional<PreparedChannel> water = log.channel(Role.WATER);
     if (water.isPresent()) {
       Trace trace = water.get().trace();
-      double lag = water.get().probe().lag().orElse(0);
+      double lag = water.get().lag().map(Lag::seconds).orElse(0.0);
       add(events, Event.POT_ON, WaterLevels.potOn(trace, lag), marked);
       if (cameOffFire(marked)) {
         add(events, Event.POT_OFF, WaterLevels.potOff(trace), marked);

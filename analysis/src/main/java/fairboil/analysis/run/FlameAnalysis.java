@@ -4,6 +4,7 @@ import fairboil.analysis.figure.Budget;
 import fairboil.analysis.figure.BudgetLine;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Influence;
+import fairboil.analysis.trace.Lag;
 import fairboil.analysis.trace.Peak;
 import fairboil.analysis.trace.PeakFinder;
 import fairboil.analysis.trace.Steady;
@@ -39,13 +40,16 @@ final class FlameAnalysis {
           log.time().isEmpty() ? "the run has no log" : "the log has no flame column");
     }
     Figure steady = steady(flame.get());
-    Peak peak =
-        PeakFinder.find(flame.get().trace(), from(), to(), context.held(Settings.PEAK_HOLD));
-    if (peak instanceof Peak.Held held) {
+    Peak shown = peak(flame.get(), 0);
+    if (shown instanceof Peak.Held held) {
       return withPeak(flame.get(), held, steady);
     }
-    Figure none = Figure.unknown(((Peak.None) peak).reason());
-    return new FlameResult(none, none, none, none, none, steady);
+    Figure none = Figure.unknown(((Peak.None) shown).reason());
+    return new FlameResult(none, none, none, none, none, none, steady);
+  }
+
+  private Peak peak(PreparedChannel flame, double lag) {
+    return PeakFinder.find(flame.trace(), from(), to(), context.held(Settings.PEAK_HOLD), lag);
   }
 
   private double from() {
@@ -61,8 +65,17 @@ final class FlameAnalysis {
         : timeline.at(Event.FLAME_OUT).orElse(Double.POSITIVE_INFINITY);
   }
 
-  private FlameResult withPeak(PreparedChannel flame, Peak.Held held, Figure steady) {
-    Figure peak = peakBudget(flame.probe(), held).around(held.celsius(), Dimension.TEMPERATURE);
+  private FlameResult withPeak(PreparedChannel flame, Peak.Held shown, Figure steady) {
+    Optional<Lag> lag = flame.lag();
+    Peak.Held held =
+        lag.isPresent() && peak(flame, lag.get().seconds()) instanceof Peak.Held undone
+            ? undone
+            : shown;
+    Budget ofLag = lag.map(known -> ofLag(known, shown, held, flame.probe())).orElse(Budget.NONE);
+    Figure peak =
+        peakBudget(flame.probe(), shown, held)
+            .and(ofLag)
+            .around(held.celsius(), Dimension.TEMPERATURE);
     double hold = context.held(Settings.PEAK_HOLD);
     Figure at =
         Budget.of(BudgetLine.independent(Influence.SAMPLING, hold / ROOT_12))
@@ -70,12 +83,26 @@ final class FlameAnalysis {
     Figure bias =
         Budget.of(BudgetLine.independent(Influence.PEAK_BIAS, held.biasUncertainty()))
             .around(held.bias(), Dimension.TEMPERATURE_DIFFERENCE);
-    return new FlameResult(peak, at, rise(peak), bias, normalised(peak), steady);
+    Figure undone =
+        lag.isPresent()
+            ? ofLag.around(held.celsius() - shown.celsius(), Dimension.TEMPERATURE_DIFFERENCE)
+            : Figure.unknown("no time constant of the flame probe is told in sensors.csv");
+    return new FlameResult(peak, at, rise(peak), bias, undone, normalised(peak), steady);
   }
 
-  private static Budget peakBudget(Probe probe, Peak.Held held) {
+  /** What undoing the lag is uncertain by: the time constant itself, and the noise it adds. */
+  private static Budget ofLag(Lag lag, Peak.Held shown, Peak.Held held, Probe probe) {
+    double share = lag.seconds() > 0 ? lag.uncertainty() / lag.seconds() : 0;
+    double added = held.noise() * held.noise() - shown.noise() * shown.noise();
     return Budget.of(
-        BudgetLine.independent(Influence.NOISE, held.noise()),
+        BudgetLine.shared(
+            Influence.LAG, share * Math.abs(held.celsius() - shown.celsius()), probe.key()),
+        BudgetLine.independent(Influence.LAG_NOISE, Math.sqrt(Math.max(0, added))));
+  }
+
+  private static Budget peakBudget(Probe probe, Peak.Held shown, Peak.Held held) {
+    return Budget.of(
+        BudgetLine.independent(Influence.NOISE, Math.min(shown.noise(), held.noise())),
         BudgetLine.independent(Influence.PEAK_BIAS, held.biasUncertainty()),
         probe.resolutionLine(),
         probe.toleranceLine(held.celsius()));

@@ -10,6 +10,8 @@ import fairboil.analysis.figure.Figure;
  * @param peakRise peak less ambient, K
  * @param peakBias how much the highest average of a noisy trace was reckoned to read high, K: it
  *     has been taken off the peak
+ * @param lagUndone by how much undoing the lag of the probe raised the peak, K; unknown where
+ *     nobody asked for it
  * @param normalisedPeak peak restated for the reference ambient (slope 1), °C
  * @param steadyFlame median from gas lit (else pot on) to flame out, °C
  */
@@ -18,12 +20,13 @@ public record FlameResult(
     Figure peakAt,
     Figure peakRise,
     Figure peakBias,
+    Figure lagUndone,
     Figure normalisedPeak,
     Figure steadyFlame) {
 
   /** A run whose flame is not known at all, for one reason. */
   public static FlameResult unknown(String reason) {
     Figure unknown = Figure.unknown(reason);
-    return new FlameResult(unknown, unknown, unknown, unknown, unknown, unknown);
+    return new FlameResult(unknown, unknown, unknown, unknown, unknown, unknown, unknown);
   }
 }

@@ -1,16 +1,29 @@
 package fairboil.analysis.run;
 
+import fairboil.analysis.trace.Lag;
 import fairboil.analysis.trace.SampleFate;
 import fairboil.analysis.trace.Trace;
+import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Ledger;
-import fairboil.ingest.log.Channel;
+import fairboil.ingest.finding.Place;
+import java.util.Optional;
 
 /**
- * A channel made ready: screened, its correction added.
+ * A channel made ready: screened, its correction added. What was read of it is not kept.
  *
- * @param channel the channel as read
+ * @param name its name in the log
+ * @param role what it holds
+ * @param place the file and column
  * @param probe the probe behind it
  * @param trace its clean trace, °C
  * @param samples what became of its readings
+ * @param lag the lag of the probe, if it is known: told, or from a step in this channel
  */
-record PreparedChannel(Channel channel, Probe probe, Trace trace, Ledger<SampleFate> samples) {}
+record PreparedChannel(
+    String name,
+    Role role,
+    Place place,
+    Probe probe,
+    Trace trace,
+    Ledger<SampleFate> samples,
+    Optional<Lag> lag) {}

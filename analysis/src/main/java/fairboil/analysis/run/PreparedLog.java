@@ -1,5 +1,6 @@
 package fairboil.analysis.run;
 
+import fairboil.analysis.trace.Lag;
 import fairboil.analysis.trace.SampleFate;
 import fairboil.analysis.trace.Screening;
 import fairboil.analysis.trace.Trace;
@@ -9,6 +10,7 @@ import fairboil.ingest.log.Channel;
 import fairboil.ingest.log.Log;
 import fairboil.ingest.log.TimeAxis;
 import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.TimeConstant;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -32,10 +34,11 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
   /** Makes the channels ready and tells what was set aside. */
   static PreparedLog of(Log log, RunContext context) {
     List<PreparedChannel> channels = new ArrayList<>();
+    double[] seconds = log.time().seconds().asDoubleArray();
     Set<Role> seen = EnumSet.noneOf(Role.class);
     for (Channel channel : log.channels()) {
       Optional<Screening.Screened> screened =
-          USED.contains(channel.role()) ? screen(log, channel, context) : Optional.empty();
+          USED.contains(channel.role()) ? screen(log, seconds, channel, context) : Optional.empty();
       if (screened.isPresent()) {
         channels.add(prepare(screened.get(), channel, context));
         if (!seen.add(channel.role())) {
@@ -51,12 +54,14 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
     return new PreparedLog(Optional.of(log.time()), List.copyOf(channels));
   }
 
-  private static Optional<Screening.Screened> screen(Log log, Channel channel, RunContext context) {
+  private static Optional<Screening.Screened> screen(
+      Log log, double[] seconds, Channel channel, RunContext context) {
+    double interval = log.time().interval();
     if (channel.unit().measures(Dimension.TEMPERATURE)) {
-      return Optional.of(Screening.screen(log.time(), channel));
+      return Optional.of(Screening.screen(seconds, interval, channel));
     }
     return Voltages.celsius(log, channel, context.findings())
-        .map(celsius -> Screening.screenConverted(log.time(), channel, celsius));
+        .map(celsius -> Screening.screenConverted(seconds, interval, channel, celsius));
   }
 
   private static PreparedChannel prepare(
@@ -65,7 +70,39 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
     tell(screened, channel, context.findings());
     tellIfTooHot(probe, screened.trace(), channel, context.findings());
     return new PreparedChannel(
-        channel, probe, screened.trace().plus(probe.correction()), screened.samples());
+        channel.name(),
+        channel.role(),
+        channel.place(),
+        probe,
+        screened.trace().plus(probe.correction()),
+        screened.samples(),
+        lag(probe, screened.trace(), channel, context.findings()));
+  }
+
+  private static Optional<Lag> lag(Probe probe, Trace trace, Channel channel, Findings findings) {
+    Optional<TimeConstant> constant = probe.timeConstant();
+    if (constant.isEmpty()) {
+      return Optional.empty();
+    }
+    if (constant.get() instanceof TimeConstant.Told told) {
+      return Optional.of(Lag.told(told.time().value()));
+    }
+    Optional<Lag> found = Lag.ofStepIn(trace);
+    if (found.isPresent()) {
+      findings.note(
+          channel.place(),
+          Findings.words(
+              "its time constant is %.1f s, by the clearest step in the log",
+              found.get().seconds()),
+          "");
+    } else {
+      findings.warning(
+          channel.place(),
+          "no step in the log is clear enough to tell its time constant",
+          "hold the probe still in the air, put it into boiling water at once and keep it there for"
+              + " some time constants; or type the time in sensors.csv, such as 4 s");
+    }
+    return found;
   }
 
   private static void tell(Screening.Screened screened, Channel channel, Findings findings) {
@@ -117,7 +154,7 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
 
   /** The first channel of a role, if there is one. */
   Optional<PreparedChannel> channel(Role role) {
-    return channels.stream().filter(each -> each.channel().role() == role).findFirst();
+    return channels.stream().filter(each -> each.role() == role).findFirst();
   }
 
   /** The usual time between two readings, s; 0 without a log. */

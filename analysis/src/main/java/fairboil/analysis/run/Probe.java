@@ -14,6 +14,7 @@ import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Sensor;
 import fairboil.ingest.sheet.SensorsSheet;
+import fairboil.ingest.sheet.TimeConstant;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -86,9 +87,9 @@ final class Probe {
     return number(SensorsSheet.CORRECTION).orElse(0);
   }
 
-  /** Its time constant, s, if it was told. */
-  OptionalDouble lag() {
-    return number(SensorsSheet.TIME_CONSTANT);
+  /** Its lag, as far as it is told: by a time, or to be taken from a step in its trace. */
+  Optional<TimeConstant> timeConstant() {
+    return row().flatMap(row -> row.value(SensorsSheet.TIME_CONSTANT));
   }
 
   /** The temperature it is rated to, °C, if it was told. */

@@ -5,8 +5,12 @@ import fairboil.analysis.trace.Curve;
 import fairboil.analysis.trace.Thinning;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Outcome;
+import fairboil.ingest.finding.Ledger;
+import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.log.Log;
+import fairboil.ingest.log.LogOpener;
 import fairboil.ingest.log.OpenedLog;
+import fairboil.ingest.log.RowFate;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Run;
@@ -37,18 +41,35 @@ public final class RunAnalysis {
    * Works out a run.
    *
    * @param run a run of the study
-   * @param opened what came of opening its log; not kept
+   * @param logs opens its log, which is read once and dropped
    */
-  public RunResult analyse(Run run, OpenedLog opened) {
-    Findings findings = new Findings();
-    findings.addAll(opened.findings());
-    RunContext context = new RunContext(study, references, run, findings);
-    PreparedLog log =
-        opened.log().map(read -> PreparedLog.of(read, context)).orElse(PreparedLog.NONE);
-    return analyse(context, opened, log);
+  public RunResult analyse(Run run, LogOpener logs) {
+    RunContext context = new RunContext(study, references, run, new Findings());
+    return analyse(context, Prepared.of(logs, context));
   }
 
-  private RunResult analyse(RunContext context, OpenedLog opened, PreparedLog log) {
+  /**
+   * The log of a run made ready.
+   *
+   * @param source the file, if there is one
+   * @param rows what became of its lines, if it could be read
+   */
+  private record Prepared(
+      PreparedLog log, Optional<SourceFile> source, Optional<Ledger<RowFate>> rows) {
+
+    /** Opens the log; it is out of reach when this returns, so that its memory can be had again. */
+    static Prepared of(LogOpener logs, RunContext context) {
+      OpenedLog opened = logs.open(context.run());
+      context.findings().addAll(opened.findings());
+      return new Prepared(
+          opened.log().map(read -> PreparedLog.of(read, context)).orElse(PreparedLog.NONE),
+          opened.source(),
+          opened.log().map(Log::rows));
+    }
+  }
+
+  private RunResult analyse(RunContext context, Prepared prepared) {
+    PreparedLog log = prepared.log();
     EventTimes events = TimelineBuilder.build(context, log);
     AirFinder air = new AirFinder(context);
     PotFinder pots = new PotFinder(context);
@@ -81,8 +102,8 @@ public final class RunAnalysis {
         heated,
         new FuelAnalysis(context, events, boil, conditions, waters.left(mass)).result(),
         sketch(context, log, shown),
-        opened.source(),
-        opened.log().map(Log::rows),
+        prepared.source(),
+        prepared.rows(),
         ledgers(log),
         context.findings().sorted(),
         heat);
@@ -104,15 +125,14 @@ public final class RunAnalysis {
   private static RunSketch sketch(RunContext context, PreparedLog log, WaterShown shown) {
     List<Curve> curves =
         log.channels().stream()
-            .map(each -> Thinning.thin(each.channel().name(), each.channel().role(), each.trace()))
+            .map(each -> Thinning.thin(each.name(), each.role(), each.trace()))
             .toList();
     return new RunSketch(curves, context.held(Settings.PEAK_HOLD), shown.sketch());
   }
 
   private static List<ChannelLedger> ledgers(PreparedLog log) {
     return log.channels().stream()
-        .map(
-            each -> new ChannelLedger(each.channel().name(), each.channel().role(), each.samples()))
+        .map(each -> new ChannelLedger(each.name(), each.role(), each.samples()))
         .toList();
   }
 }

@@ -7,6 +7,7 @@ import fairboil.analysis.figure.Influence;
 import fairboil.analysis.trace.Boil;
 import fairboil.analysis.trace.BoilFinder;
 import fairboil.analysis.trace.BoilSearch;
+import fairboil.analysis.trace.Lag;
 import fairboil.analysis.trace.Peak;
 import fairboil.analysis.trace.PeakFinder;
 import fairboil.ingest.choice.Event;
@@ -22,9 +23,11 @@ import java.util.OptionalDouble;
  * @param boil the boil, or why there is none
  * @param hottest the hottest held water, °C
  * @param probe the probe in the water, if there is one
+ * @param lag how it lags, if that is known
  * @param levelUncertainty standard uncertainty of a plateau less the boiling point, K
  */
-record WaterShown(Boil boil, Figure hottest, Optional<Probe> probe, double levelUncertainty) {
+record WaterShown(
+    Boil boil, Figure hottest, Optional<Probe> probe, Optional<Lag> lag, double levelUncertainty) {
 
   /** Standard uncertainty from where in the pot the probe sat, K: a judgement. */
   private static final double POSITION = 0.5;
@@ -38,19 +41,24 @@ record WaterShown(Boil boil, Figure hottest, Optional<Probe> probe, double level
     if (water.isEmpty()) {
       String reason = log.time().isEmpty() ? "the run has no log" : "the log has no water column";
       return new WaterShown(
-          new Boil.NotSeen(reason), Figure.unknown(reason), Optional.empty(), POSITION);
+          new Boil.NotSeen(reason),
+          Figure.unknown(reason),
+          Optional.empty(),
+          Optional.empty(),
+          POSITION);
     }
     Probe probe = water.get().probe();
     double from = timeline.boilTimeStart().orElse(Double.NEGATIVE_INFINITY);
     double to = timeline.at(Event.POT_OFF).orElse(Double.POSITIVE_INFINITY);
     double u = levelUncertainty(probe, boilingPoint);
-    BoilSearch search =
-        new BoilSearch(from, to, level(boilingPoint), u, probe.lag().orElse(0), probe.resolution());
+    double lag = water.get().lag().map(Lag::seconds).orElse(0.0);
+    BoilSearch search = new BoilSearch(from, to, level(boilingPoint), u, lag, probe.resolution());
     Peak hottest = PeakFinder.find(water.get().trace(), from, to, context.held(Settings.PEAK_HOLD));
     return new WaterShown(
         BoilFinder.find(water.get().trace(), search),
         possible(hottest(hottest, probe), boilingPoint, u, water.get(), context.findings()),
         Optional.of(probe),
+        water.get().lag(),
         u);
   }
 
@@ -65,7 +73,7 @@ record WaterShown(Boil boil, Figure hottest, Optional<Probe> probe, double level
       return hottest;
     }
     findings.error(
-        channel.channel().place(),
+        channel.place(),
         Findings.words(
             "water of %.1f °C while it boils at %.1f °C is not possible",
             hottest.orNaN(), boilingPoint.orNaN()),

@@ -35,12 +35,13 @@ public final class PeakFinder {
   private final double averagedNoise;
   private final double scatter;
 
-  private PeakFinder(Trace trace, HeldAverages averages) {
+  private PeakFinder(Trace trace, HeldAverages averages, double lag) {
     this.averages = averages;
     int reach = Math.max(2, (int) Math.round(SMOOTH_HOLDS * averages.hold / averages.step));
     this.smooth = Smoothing.parabolas(averages.values, reach);
     double independent = Noise.independentVariance(trace);
-    this.averagedNoise = independent * Math.min(1, trace.interval() / averages.hold);
+    double ofEnds = 2 * lag * lag / (averages.hold * averages.hold);
+    this.averagedNoise = independent * (Math.min(1, trace.interval() / averages.hold) + ofEnds);
     this.scatter = scatterOfAverages();
   }
 
@@ -53,6 +54,19 @@ public final class PeakFinder {
    * @param hold how long the peak must be held, s, above 0
    */
   public static Peak find(Trace trace, double from, double to, double hold) {
+    return find(trace, from, to, hold, 0);
+  }
+
+  /**
+   * Finds the peak that a probe without lag would have shown.
+   *
+   * @param trace the trace
+   * @param from start of the window, s
+   * @param to end of the window, s
+   * @param hold how long the peak must be held, s, above 0
+   * @param lag the time constant of the probe, s; 0 where nothing is to be undone
+   */
+  public static Peak find(Trace trace, double from, double to, double hold, double lag) {
     Trace present = trace.between(from, to).withoutMissing();
     if (present.size() == 0) {
       return new Peak.None("there is no reading in the window");
@@ -60,14 +74,14 @@ public final class PeakFinder {
     if (present.interval() <= 0 || hold < 2 * present.interval() * (1 - 1e-6)) {
       return new Peak.None(tooSparse(present, hold));
     }
-    HeldAverages averages = HeldAverages.of(present, from, to, hold);
+    HeldAverages averages = HeldAverages.of(present, from, to, hold, lag);
     return averages.indexOfHighest() < 0
         ? new Peak.None(
             String.format(
                 Locale.ROOT,
                 "no stretch of %.0f s in the window has at least 3 readings and no long gap",
                 hold))
-        : new PeakFinder(present, averages).find();
+        : new PeakFinder(present, averages, lag).find();
   }
 
   private static String tooSparse(Trace present, double hold) {

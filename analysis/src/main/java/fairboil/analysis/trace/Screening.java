@@ -2,7 +2,6 @@ package fairboil.analysis.trace;
 
 import fairboil.ingest.finding.Ledger;
 import fairboil.ingest.log.Channel;
-import fairboil.ingest.log.TimeAxis;
 import fairboil.ingest.quantity.Unit;
 import java.util.EnumMap;
 import java.util.Map;
@@ -28,16 +27,14 @@ public final class Screening {
   private static final double ZERO_STANDS_OFF_KELVINS = 20;
   private static final double PAIRS_MAY_BE_SPIKES_BELOW_SECONDS = 1.01;
 
-  private final double[] raw;
   private final double[] clean;
   private final double interval;
   private final double resolution;
   private int zeros;
   private int spikes;
 
-  private Screening(double[] raw, double interval, double resolution) {
-    this.raw = raw;
-    this.clean = raw.clone();
+  private Screening(double[] readings, double interval, double resolution) {
+    this.clean = readings;
     this.interval = interval;
     this.resolution = resolution;
   }
@@ -51,28 +48,36 @@ public final class Screening {
    */
   public record Screened(Trace trace, Ledger<SampleFate> samples, int zeros) {}
 
-  /** Screens a channel of temperatures. */
-  public static Screened screen(TimeAxis time, Channel channel) {
+  /**
+   * Screens a channel of temperatures.
+   *
+   * @param seconds when its readings were taken; kept, to be shared by the channels of a log
+   * @param interval the usual time between two readings, s
+   */
+  public static Screened screen(double[] seconds, double interval, Channel channel) {
     double zeroAsWritten = channel.unit().toHeld(0, channel.unit().dimension());
-    return screen(time, channel, channel.values().asDoubleArray(), zeroAsWritten);
+    return screenOwn(seconds, interval, channel, channel.values().asDoubleArray(), zeroAsWritten);
   }
 
   /**
    * Screens a channel whose readings were converted to temperatures.
    *
+   * @param seconds when they were taken; kept, to be shared by the channels of a log
+   * @param interval the usual time between two readings, s
    * @param celsius the readings in °C, NaN where missing
    */
-  public static Screened screenConverted(TimeAxis time, Channel channel, double[] celsius) {
-    return screen(time, channel, celsius.clone(), Double.NaN);
+  public static Screened screenConverted(
+      double[] seconds, double interval, Channel channel, double[] celsius) {
+    return screenOwn(seconds, interval, channel, celsius.clone(), Double.NaN);
   }
 
-  private static Screened screen(
-      TimeAxis time, Channel channel, double[] celsius, double zeroAsWritten) {
+  private static Screened screenOwn(
+      double[] seconds, double interval, Channel channel, double[] celsius, double zeroAsWritten) {
     int missing = withoutInfinite(celsius);
-    Screening screening = new Screening(celsius, time.interval(), resolution(channel));
+    Screening screening = new Screening(celsius, interval, resolution(channel));
     screening.setAsideZeros(zeroAsWritten);
     screening.setAsideSpikes();
-    Trace trace = Trace.of(time.seconds().asDoubleArray(), screening.clean, time.interval());
+    Trace trace = Trace.owning(seconds, screening.clean, interval);
     return new Screened(trace, screening.ledger(channel, missing), screening.zeros);
   }
 
@@ -101,7 +106,7 @@ public final class Screening {
     aside.put(SampleFate.FAULT, (long) faults + zeros);
     aside.put(SampleFate.GAP, (long) missing - faults);
     aside.put(SampleFate.SPIKE, (long) spikes);
-    return new Ledger<>(raw.length, (long) raw.length - missing - zeros - spikes, aside);
+    return new Ledger<>(clean.length, (long) clean.length - missing - zeros - spikes, aside);
   }
 
   private void setAsideZeros(double zero) {
@@ -110,17 +115,17 @@ public final class Screening {
     }
     double before = Double.NaN;
     int i = 0;
-    while (i < raw.length) {
-      if (raw[i] != zero) {
-        before = Double.isNaN(raw[i]) ? before : raw[i];
+    while (i < clean.length) {
+      if (clean[i] != zero) {
+        before = Double.isNaN(clean[i]) ? before : clean[i];
         i++;
         continue;
       }
       int end = i;
-      while (end < raw.length && (raw[end] == zero || Double.isNaN(raw[end]))) {
+      while (end < clean.length && (clean[end] == zero || Double.isNaN(clean[end]))) {
         end++;
       }
-      double after = end < raw.length ? raw[end] : Double.NaN;
+      double after = end < clean.length ? clean[end] : Double.NaN;
       if (standsOff(zero, before) && standsOff(zero, after)) {
         setAsideZeros(i, end);
       }
@@ -134,7 +139,7 @@ public final class Screening {
 
   private void setAsideZeros(int from, int end) {
     for (int i = from; i < end; i++) {
-      if (!Double.isNaN(raw[i])) {
+      if (!Double.isNaN(clean[i])) {
         clean[i] = Double.NaN;
         zeros++;
       }

@@ -36,6 +36,11 @@ public final class Trace {
     return new Trace(seconds.clone(), celsius.clone(), interval);
   }
 
+  /** As {@link #of}, of arrays that nobody else changes: not copied. */
+  static Trace owning(double[] seconds, double[] celsius, double interval) {
+    return new Trace(seconds, celsius, interval);
+  }
+
   /** A trace without readings. */
   public static Trace empty() {
     return new Trace(new double[0], new double[0], 0);
@@ -84,13 +89,21 @@ public final class Trace {
   public Trace between(double from, double to) {
     int first = indexAtOrAfter(from);
     int end = Math.max(first, indexAfter(to));
+    if (first == 0 && end == size()) {
+      return this;
+    }
     return new Trace(
         Arrays.copyOfRange(seconds, first, end), Arrays.copyOfRange(celsius, first, end), interval);
   }
 
   /** The trace without its missing readings. */
   public Trace withoutMissing() {
-    return within(0, Double.POSITIVE_INFINITY);
+    for (double value : celsius) {
+      if (Double.isNaN(value)) {
+        return within(0, Double.POSITIVE_INFINITY);
+      }
+    }
+    return this;
   }
 
   /** The readings that are no further than {@code reach} from a temperature, none missing. */

@@ -107,7 +107,8 @@ final class Told {
             told(burn.start(), START, Influence.WATER_START, Dimension.TEMPERATURE),
             NOT_GIVEN),
         new Timeline(List.of()),
-        new FlameResult(NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN),
+        new FlameResult(
+            NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN),
         new BoilResult(
             boil,
             Optional.empty(),

@@ -26,6 +26,7 @@ import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Sensor;
 import fairboil.ingest.sheet.SensorsSheet;
+import fairboil.ingest.sheet.TimeConstant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -47,7 +48,7 @@ final class StudyFixture {
   private final List<Channel> channels = new ArrayList<>();
   private double[] seconds = new double[0];
   private OptionalDouble startOfDay = OptionalDouble.empty();
-  private OptionalDouble lag = OptionalDouble.empty();
+  private Optional<TimeConstant> lag = Optional.empty();
 
   <T> StudyFixture set(Column<T> setting, T value) {
     settings.put(setting, value);
@@ -102,7 +103,11 @@ final class StudyFixture {
 
   /** The time constant of the probes of channels added later, s. */
   StudyFixture lag(double timeConstant) {
-    lag = OptionalDouble.of(timeConstant);
+    return lag(new TimeConstant.Told(Quantity.of(timeConstant, Unit.SECOND)));
+  }
+
+  StudyFixture lag(TimeConstant timeConstant) {
+    lag = Optional.of(timeConstant);
     return this;
   }
 
@@ -115,7 +120,7 @@ final class StudyFixture {
         Row.at(Place.of("sensors.csv", 2))
             .put(SensorsSheet.COLUMN, role.label())
             .put(SensorsSheet.ROLE, role);
-    lag.ifPresent(s -> row.put(SensorsSheet.TIME_CONSTANT, Quantity.of(s, Unit.SECOND)));
+    lag.ifPresent(told -> row.put(SensorsSheet.TIME_CONSTANT, told));
     int empty = 0;
     for (double value : values) {
       empty += Double.isNaN(value) ? 1 : 0;
@@ -212,6 +217,6 @@ final class StudyFixture {
 
   RunResult analyse() {
     Study study = study();
-    return new RunAnalysis(study, References.of(study)).analyse(run(), log());
+    return new RunAnalysis(study, References.of(study)).analyse(run(), unused -> log());
   }
 }

@@ -40,7 +40,7 @@ class ScreeningTest {
             faults,
             empty,
             Place.of("logs/a.csv"));
-    return Screening.screen(time, channel);
+    return Screening.screen(time.seconds().asDoubleArray(), time.interval(), channel);
   }
 
   private static double[] flame(int count) {

@@ -91,6 +91,9 @@ public final class StudyFolder {
    */
   public Optional<String> find(String name) {
     String plain = plain(name);
+    if (isThere(plain)) {
+      return Optional.of(plain);
+    }
     int slash = plain.lastIndexOf('/');
     String folder = slash < 0 ? "" : plain.substring(0, slash);
     String file = plain.substring(slash + 1);
@@ -99,6 +102,32 @@ public final class StudyFolder {
         .filter(there::contains)
         .or(() -> there.stream().filter(file::equalsIgnoreCase).findFirst())
         .map(found -> slash < 0 ? found : folder + "/" + found);
+  }
+
+  /** Whether a file of just that name is there: a look at it is quicker than a list of all. */
+  private boolean isThere(String plain) {
+    try {
+      Path file = root.resolve(plain);
+      return !isAbsolute(plain)
+          && file.startsWith(root)
+          && file.equals(file.toRealPath())
+          && !Files.isDirectory(file);
+    } catch (IOException | SecurityException | InvalidPathException e) {
+      return false;
+    }
+  }
+
+  /**
+   * How large a file is, in bytes; 0 if it cannot be opened.
+   *
+   * @param name its name relative to the study folder, with forward or backward slashes
+   */
+  public long bytes(String name) {
+    try {
+      return Files.size(ordinary(name));
+    } catch (IOException | SecurityException e) {
+      return 0; // what is wrong with it is told where it is opened
+    }
   }
 
   /**

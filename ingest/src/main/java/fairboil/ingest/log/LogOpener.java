@@ -8,4 +8,9 @@ public interface LogOpener {
 
   /** Reads the log of a run; never throws for what is in a file or for a file that is not there. */
   OpenedLog open(Run run);
+
+  /** About how many bytes of text the log of a run has; 0 where that is not known. */
+  default long bytes(Run run) {
+    return 0;
+  }
 }

@@ -31,11 +31,9 @@ final class LogParser {
   private final SourceText text;
   private final Run run;
   private final List<Sensor> sensors;
-  private final LargeLogs large;
   private final Remarks remarks;
 
-  LogParser(SourceText text, Run run, List<Sensor> sensors, LargeLogs large, Remarks remarks) {
-    this.large = large;
+  LogParser(SourceText text, Run run, List<Sensor> sensors, Remarks remarks) {
     this.text = text;
     this.run = run;
     this.sensors = sensors;
@@ -92,7 +90,6 @@ final class LogParser {
             channels,
             joiner,
             RowCounter.find(shape, columns, planner.columns()),
-            large,
             remarks);
     table.readAll();
     asking.ask();

@@ -28,9 +28,11 @@ public final class LogReader implements LogOpener {
 
   private static final String WORKBOOK = ".xlsx";
 
+  /** A workbook is packed to about this part of its text. */
+  private static final long PACKED = 10;
+
   private final StudyFolder folder;
   private final List<Sensor> sensors;
-  private final LargeLogs large = new LargeLogs();
 
   /**
    * Opens the logs of a study.
@@ -60,16 +62,31 @@ public final class LogReader implements LogOpener {
 
   @Override
   public OpenedLog open(Run run) {
-    Optional<String> given = run.row().value(RunsSheet.LOG);
-    String name =
-        given
-            .map(written -> written.strip().replace('\\', '/'))
-            .or(() -> folder.find("logs/" + run.key().name() + ".csv"))
-            .or(() -> folder.find("logs/" + run.key().name() + WORKBOOK))
-            .orElse("");
+    String name = name(run);
     return name.isEmpty()
         ? new OpenedLog(Optional.empty(), Optional.empty(), List.of())
-        : open(run, name, given.isPresent());
+        : open(run, name, run.row().value(RunsSheet.LOG).isPresent());
+  }
+
+  @Override
+  public long bytes(Run run) {
+    String name = name(run);
+    long bytes = name.isEmpty() ? 0 : folder.bytes(name);
+    return isWorkbook(name) ? bytes * PACKED : bytes;
+  }
+
+  /** The name of a run's log, as told or as found; empty if there is none. */
+  private String name(Run run) {
+    return run.row()
+        .value(RunsSheet.LOG)
+        .map(written -> written.strip().replace('\\', '/'))
+        .or(() -> folder.find("logs/" + run.key().name() + ".csv"))
+        .or(() -> folder.find("logs/" + run.key().name() + WORKBOOK))
+        .orElse("");
+  }
+
+  private static boolean isWorkbook(String name) {
+    return name.toLowerCase(Locale.ROOT).endsWith(WORKBOOK);
   }
 
   private OpenedLog open(Run run, String name, boolean given) {
@@ -91,9 +108,7 @@ public final class LogReader implements LogOpener {
   }
 
   private SourceText text(String name, Remarks remarks) throws UnreadableException {
-    return name.toLowerCase(Locale.ROOT).endsWith(WORKBOOK)
-        ? firstTab(name, remarks)
-        : folder.open(name, FileKind.LOG);
+    return isWorkbook(name) ? firstTab(name, remarks) : folder.open(name, FileKind.LOG);
   }
 
   private SourceText firstTab(String name, Remarks remarks) throws UnreadableException {
@@ -128,15 +143,13 @@ public final class LogReader implements LogOpener {
     Optional<ParsedLog> parsed = Optional.empty();
     Optional<SourceFile> source = Optional.empty();
     try {
-      parsed = new LogParser(text, run, sensors, large, remarks).parse();
+      parsed = new LogParser(text, run, sensors, remarks).parse();
       source = Optional.of(text.source());
       remarks.addAll(text.notes());
     } catch (UnreadableException e) {
       remarks.add(e.finding());
     } catch (IOException e) {
       remarks.error(remarks.file(), "the log could not be read to its end", "copy it again");
-    } finally {
-      large.leave();
     }
     Optional<Log> log =
         source.isEmpty() || parsed.isEmpty()

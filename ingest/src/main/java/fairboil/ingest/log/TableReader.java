@@ -22,7 +22,6 @@ final class TableReader {
   private final List<ChannelReader> channels;
   private final Optional<LongForm.Joiner> joiner;
   private final Remarks remarks;
-  private final LargeLogs large;
   private final Optional<RowCounter> counter;
   private final StatedFigures stated;
   private final Tally tally = new Tally();
@@ -46,11 +45,9 @@ final class TableReader {
       List<ChannelReader> channels,
       Optional<LongForm.Joiner> joiner,
       Optional<RowCounter> counter,
-      LargeLogs large,
       Remarks remarks) {
     this.counter = counter;
     this.stated = new StatedFigures(shape);
-    this.large = large;
     this.rows = new RowLines(lines, shape.separator());
     this.shape = shape;
     this.plan = plan;
@@ -133,9 +130,6 @@ final class TableReader {
           remarks.line(line),
           "this log has more than 5 million readings, the most that are read",
           "split it, or have the logger write less often");
-    }
-    if (times.size() == LargeLogs.FROM) {
-      large.enter();
     }
     double seconds = plan.reader().seconds();
     if (joiner.isPresent()) {

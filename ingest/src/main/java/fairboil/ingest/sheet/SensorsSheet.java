@@ -57,9 +57,12 @@ public final class SensorsSheet {
   public static final Column<String> COLD_JUNCTION =
       Column.text("cold junction", "column with the cold junction temperature", "Tint");
 
-  /** Time to follow a step to 63 %. */
-  public static final Column<Quantity> TIME_CONSTANT =
-      Column.quantity("time constant", "time to follow a step to 63 %", "4 s", Dimension.DURATION);
+  /** Time to follow a step to 63 %; its lag is then undone. */
+  public static final Column<TimeConstant> TIME_CONSTANT =
+      Column.timeConstant(
+          "time constant",
+          "time to follow a step to 63 %, or `step` where the log holds one; the lag is undone",
+          "4 s");
 
   /** Where the probe was. */
   public static final Column<String> POSITION =

@@ -9,7 +9,6 @@ import fairboil.reports.words.Plural;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Findings as a terminal shows them: alike ones taken together, the worst first. */
 final class FindingList {
@@ -69,7 +68,7 @@ final class FindingList {
         new Finding(alike.severity(), first, alike.problem(), alike.remedy(), alike.mend());
     String said = finding.toString().substring(first.toString().length());
     out.println(Terminal.oneLine(places(alike.places()) + said));
-    alike.mend().ifPresent(row -> out.println("  mend: " + Terminal.oneLine(pasteable(row))));
+    alike.mend().ifPresent(row -> print(row, out));
   }
 
   private static String places(List<Place> places) {
@@ -81,11 +80,9 @@ final class FindingList {
   }
 
   /** The row as it would stand in the sheet, with its header so that it is clear what is what. */
-  private static String pasteable(SheetRow row) {
-    return row.sheet()
-        + ": "
-        + row.cells().entrySet().stream()
-            .map(cell -> cell.getKey() + "=" + cell.getValue())
-            .collect(Collectors.joining(", "));
+  private static void print(SheetRow row, PrintWriter out) {
+    out.println("  a row for " + Terminal.oneLine(row.sheet()) + " that mends it:");
+    out.println("    " + Terminal.oneLine(row.header()));
+    out.println("    " + Terminal.oneLine(row.line()));
   }
 }

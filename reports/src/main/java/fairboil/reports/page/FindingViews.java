@@ -9,7 +9,6 @@ import fairboil.reports.page.view.Tone;
 import fairboil.reports.words.FindingGroup;
 import fairboil.reports.words.Plural;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Findings as the page shows them: alike ones once, with a count. */
 final class FindingViews {
@@ -50,17 +49,6 @@ final class FindingViews {
   }
 
   private static List<String> lines(SheetRow row) {
-    return List.of(
-        row.sheet() + ":",
-        cells(row.cells().keySet().stream().toList()),
-        cells(row.cells().values().stream().toList()));
-  }
-
-  private static String cells(List<String> cells) {
-    return cells.stream().map(FindingViews::quoted).collect(Collectors.joining(","));
-  }
-
-  private static String quoted(String cell) {
-    return cell.matches("(?s).*[\",\r\n].*") ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
+    return List.of(row.sheet() + ":", row.header(), row.line());
   }
 }

@@ -7,7 +7,8 @@ final class Guide {
       """
       HOW TO FILL IN A STUDY
 
-      1. Open the sheets (files ending in .csv) in a spreadsheet program and save them as CSV.
+      1. Open the sheets (files ending in .csv) in a spreadsheet program and save them as CSV; or
+         make each a tab of one workbook, study.xlsx, with a tab named runs, one named builds ...
          Only runs.csv is needed, with at least one log or one stopwatch mark. Leave the rest
          empty or delete it: the report says what is missing for want of it.
       2. Lines that start with # are examples or remarks; they are not read. All of them are

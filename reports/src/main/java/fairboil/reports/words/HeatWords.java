@@ -118,6 +118,9 @@ public final class HeatWords {
   public static Map<String, Figure> chain(RunResult run) {
     Map<String, Figure> steps = new LinkedHashMap<>();
     steps.put("held peak of the flame, taken off for noise", run.flame().peakBias());
+    if (run.flame().lagUndone().isKnown()) {
+      steps.put("held peak of the flame, added for the lag of the probe", run.flame().lagUndone());
+    }
     steps.put("held peak of the flame", run.flame().peak());
     steps.put("air temperature", run.conditions().ambient());
     steps.put("boiling point", run.conditions().boilingPoint());

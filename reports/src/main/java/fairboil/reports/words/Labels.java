@@ -19,6 +19,7 @@ public final class Labels {
       case SENSOR_TOLERANCE -> "tolerance of the probe";
       case PLACEMENT -> "place of the probe";
       case LAG -> "lag of the probe";
+      case LAG_NOISE -> "noise added by undoing the lag";
       case SCALE -> "scale";
       case STOPWATCH -> "stopwatch";
       case SAMPLING -> "time between readings";

@@ -26,10 +26,18 @@ final class Palette {
   private final int[] usual = new int[GROUPS];
   private final int[] votes = new int[GROUPS];
 
+  // Where each run of equal pixels ends, so that they are looked for only once.
+  private int[] ends = new int[1 << 13];
+  private int runs;
+
   private Palette(int[] pixels) {
     for (int start = 0; start < pixels.length; ) {
       int end = endOfEqual(pixels, start);
       add(pixels[start] & 0xFFFFFF, end - start);
+      if (runs == ends.length) {
+        ends = Arrays.copyOf(ends, 2 * runs);
+      }
+      ends[runs++] = end;
       start = end;
     }
   }
@@ -111,8 +119,9 @@ final class Palette {
 
   private byte[] indexOfGroups(int[] kept) {
     byte[] indices = new byte[GROUPS];
+    int[] colours = Arrays.stream(kept).map(group -> usual[group]).toArray();
     for (int i = 0; groups > kept.length && i < groups; i++) {
-      indices[seen[i]] = (byte) nearest(usual[seen[i]], kept);
+      indices[seen[i]] = (byte) nearest(usual[seen[i]], colours);
     }
     for (int i = 0; i < kept.length; i++) {
       indices[kept[i]] = (byte) i;
@@ -120,10 +129,13 @@ final class Palette {
     return indices;
   }
 
-  private int nearest(int colour, int[] kept) {
+  private static int nearest(int colour, int[] colours) {
     int nearest = 0;
-    for (int i = 1; i < kept.length; i++) {
-      if (distance(colour, usual[kept[i]]) < distance(colour, usual[kept[nearest]])) {
+    int least = Integer.MAX_VALUE;
+    for (int i = 0; i < colours.length; i++) {
+      int distance = distance(colour, colours[i]);
+      if (distance < least) {
+        least = distance;
         nearest = i;
       }
     }
@@ -137,10 +149,17 @@ final class Palette {
     return red * red + green * green + blue * blue;
   }
 
+  /** Puts the indices into an array of zeros, which is right as it is for most: the paper. */
   private void fill(int[] pixels, byte[] indices, byte[] indexOfGroup) {
-    for (int start = 0; start < pixels.length; ) {
-      int end = endOfEqual(pixels, start);
-      Arrays.fill(indices, start, end, indexOfGroup[group(pixels[start] & 0xFFFFFF)]);
+    int start = 0;
+    for (int run = 0; run < runs; run++) {
+      int end = ends[run];
+      byte index = indexOfGroup[group(pixels[start] & 0xFFFFFF)];
+      if (index != 0) {
+        for (int i = start; i < end; i++) {
+          indices[i] = index;
+        }
+      }
       start = end;
     }
   }
