@@ -21,13 +21,27 @@ final class Reports {
   static final Path DEMO = report("demo", Path.of("..", "data-demo").toAbsolutePath().normalize());
 
   /** Of a study in which every text is out to do harm. */
-  static final Path HOSTILE = report("hostile", hostileStudy());
+  static final Path HOSTILE =
+      report("hostile", written(() -> HostileStudy.write(FOLDER.resolve("hostile-study"))));
 
   private Reports() {}
 
-  private static Path hostileStudy() {
+  /** Of a thousand runs; made only when it is asked for. */
+  static final class Large {
+    static final Path REPORT =
+        report("large", written(() -> LargeStudy.write(FOLDER.resolve("large-study"))));
+
+    private Large() {}
+  }
+
+  /** Writes a study and gives its folder. */
+  private interface Study {
+    Path write() throws IOException;
+  }
+
+  private static Path written(Study study) {
     try {
-      return HostileStudy.write(FOLDER.resolve("hostile-study"));
+      return study.write();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -1,6 +1,7 @@
 package fairboil.browser;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -16,10 +17,13 @@ final class Tab {
 
   private static final double INCH = 25.4;
 
+  private static final Duration LONGEST = Duration.ofMinutes(1);
+
   private final ChromeDriver driver;
 
   Tab(ChromeDriver driver) {
     this.driver = driver;
+    driver.manage().timeouts().scriptTimeout(LONGEST);
   }
 
   /** A width of screen, in CSS pixels. */
@@ -146,6 +150,11 @@ final class Tab {
 
   long number(String script, Object... arguments) {
     return ((Number) driver.executeScript("return " + script, arguments)).longValue();
+  }
+
+  /** The number that a script gives. */
+  long take(String script) {
+    return ((Number) driver.executeScript(script)).longValue();
   }
 
   void run(String script, Object... arguments) {

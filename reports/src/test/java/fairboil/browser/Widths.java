@@ -9,7 +9,7 @@ final class Widths {
   private static final String BEYOND =
       """
       const width = arguments[0];
-      const own = element => element.closest(".scroll, .picture, .skip, .unseen") !== null;
+      const own = element => element.closest(".scroll, .skip, .unseen") !== null;
       const wide = [...document.querySelectorAll("body *")]
           .filter(it => !own(it) && it.getBoundingClientRect().right > width + 0.5)
           .map(it => it.tagName + "." + it.className);

@@ -1,15 +1,18 @@
 package fairboil.reports;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.WithExcluded;
 import fairboil.analysis.claim.ClaimResult;
 import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.group.BuildSummaries;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Run;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /** Results with a part exchanged. */
@@ -135,5 +138,35 @@ public final class Altered {
         results.repeatability(),
         claims,
         findings);
+  }
+
+  /** The same, with what would have come out had the excluded runs been counted. */
+  public static Results withExcluded(Results results) {
+    List<RunResult> all = results.runs().stream().map(RunResult::asIfIncluded).toList();
+    return new Results(
+        results.study(),
+        results.references(),
+        results.confidence(),
+        results.runs(),
+        results.builds(),
+        results.rings(),
+        results.holeEffects(),
+        results.effectChecks(),
+        results.comparisons(),
+        results.rankComparisons(),
+        results.fairness(),
+        results.repeatability(),
+        results.claims(),
+        results.findings(),
+        results.precision(),
+        Optional.of(
+            new WithExcluded(
+                1,
+                BuildSummaries.of(results.study().builds(), all, results.confidence()),
+                results.claims(),
+                results.comparisons())),
+        results.protocol(),
+        results.without(),
+        results.normalisation());
   }
 }

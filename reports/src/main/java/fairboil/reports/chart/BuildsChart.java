@@ -9,8 +9,8 @@ import fairboil.ingest.sheet.Key;
 import fairboil.reports.chart.DesignStyles.Style;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Mark.Weight;
-import fairboil.reports.words.Captions;
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.BuildCaptions;
+import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -26,6 +26,10 @@ final class BuildsChart {
   private static final int ROW = 25;
   private static final int RIGHT = 150;
   private static final int LEAST_RIGHT = 128;
+
+  /** Fewer would be too flat for an axis. */
+  private static final int LEAST_ROWS = 3;
+
   private static final int FOOT = 52;
   private static final int EDGE = 18;
   private static final double BURN = 8;
@@ -36,7 +40,7 @@ final class BuildsChart {
   private final List<BuildResult> builds;
   private final Map<Key, double[]> burns;
   private final DesignStyles styles;
-  private final Captions captions;
+  private final BuildCaptions captions;
   private final String confidence;
   private final Shown along;
   private final Axis axis;
@@ -55,7 +59,7 @@ final class BuildsChart {
       Map<Key, double[]> all,
       List<BuildResult> everyBuild,
       DesignStyles styles,
-      Captions captions,
+      BuildCaptions captions,
       Display display,
       double confidence,
       Format format) {
@@ -97,9 +101,9 @@ final class BuildsChart {
   Sheet sheet(Caption caption) {
     List<Optional<String>> designs =
         styles.inOrder(builds.stream().map(build -> build.build().design()).distinct().toList());
-    int rows = builds.size() + designs.size();
+    int rows = Math.max(LEAST_ROWS, builds.size() + (areTold(designs) ? designs.size() : 0));
     List<KeyEntry> key = key();
-    int top = format.top(key);
+    int top = format.top(caption, key);
     int right = format.share(RIGHT, LEAST_RIGHT);
     int height = top + rows * ROW + FOOT;
     int left = left(designs);
@@ -121,11 +125,16 @@ final class BuildsChart {
     return format.sheet(caption, key, List.of(panel), height);
   }
 
+  /** Whether there is a design to put builds under. */
+  private static boolean areTold(List<Optional<String>> designs) {
+    return designs.stream().anyMatch(Optional::isPresent);
+  }
+
   /** Room for the longest name, as far as names may be long. */
   private int left(List<Optional<String>> designs) {
     int longest =
         Stream.concat(
-                designs.stream().map(DesignStyles::name),
+                designs.stream().filter(Optional::isPresent).map(DesignStyles::name),
                 builds.stream().map(build -> build.build().key().name()))
             .mapToInt(String::length)
             .max()
@@ -145,8 +154,10 @@ final class BuildsChart {
     int row = 0;
     for (Optional<String> design : designs) {
       Style style = styles.of(design);
-      marks.add(new Mark.Row(row, DesignStyles.name(design), "", style.hue(), Weight.BOLD));
-      row--;
+      if (areTold(designs)) {
+        marks.add(new Mark.Row(row, DesignStyles.name(design), "", style.hue(), Weight.BOLD));
+        row--;
+      }
       for (BuildResult build : builds) {
         if (build.build().design().equals(design)) {
           addBuild(marks, build, style, row);

@@ -11,11 +11,14 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.choice.Surface;
 import fairboil.ingest.sheet.Key;
-import fairboil.reports.words.Captions;
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.chart.Plan.Drawn;
+import fairboil.reports.words.BuildCaptions;
+import fairboil.reports.words.Caption;
 import fairboil.reports.words.CompareWords;
 import fairboil.reports.words.Display;
+import fairboil.reports.words.EffectCaptions;
 import fairboil.reports.words.EffectWords;
+import fairboil.reports.words.RunCaptions;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -26,8 +29,8 @@ import java.util.stream.IntStream;
 
 /**
  * All pictures of a report: of the study first (hole effects, builds side by side, differences,
- * what normalising did, residuals, ring maps), then the trace of each run that has one. Same
- * results, same pictures, in the same order, however many threads draw them.
+ * what normalising did, residuals, ring maps, heat and uncertainty), then the trace of each run
+ * that has one. Same results, same pictures, in the same order, however many threads draw them.
  */
 public final class ChartBook {
 
@@ -39,11 +42,13 @@ public final class ChartBook {
 
   private static final int MOST_PAIRS = 45;
   private static final int BUILDS_A_SHEET = 40;
-  private static final int MAPS_A_SHEET = 30;
+  private static final int MAPS_A_SHEET = 12;
 
   private final Results results;
   private final Display display;
-  private final Captions captions;
+  private final EffectCaptions effectCaptions;
+  private final BuildCaptions buildCaptions;
+  private final RunCaptions runCaptions;
   private final Tips tips;
   private final DesignStyles styles;
   private final List<Plan> plans;
@@ -52,7 +57,9 @@ public final class ChartBook {
   private ChartBook(Results results, Display display) {
     this.results = results;
     this.display = display;
-    this.captions = Captions.in(display, results.confidence());
+    this.effectCaptions = EffectCaptions.in(display, results.confidence());
+    this.buildCaptions = BuildCaptions.in(display, results.confidence());
+    this.runCaptions = RunCaptions.in(display);
     this.tips = new Tips(results, display);
     this.styles = DesignStyles.of(results.builds().stream().map(BuildResult::build).toList());
     this.plans = plans();
@@ -71,26 +78,6 @@ public final class ChartBook {
     /** Takes the next picture. */
     void take(Picture picture) throws IOException;
   }
-
-  /** A picture that can be drawn: what it is of, and how its sheet is made. */
-  private record Plan(Picture.Kind kind, String subject, String name, Maker maker) {
-
-    /** Those for which it can be laid out, the widest first. */
-    List<Format> printFormats() {
-      return switch (kind) {
-        case RUN, TRACES -> List.of();
-        case RING_MAPS, NORMALISING -> List.of(Format.PAGE);
-        default -> List.of(Format.PAGE, Format.COLUMN);
-      };
-    }
-  }
-
-  /** Makes a sheet with its caption. */
-  private interface Maker {
-    Drawn make(Format format);
-  }
-
-  private record Drawn(Sheet sheet, Caption caption) {}
 
   /** How many pictures there are. */
   public int size() {
@@ -115,7 +102,7 @@ public final class ChartBook {
 
   private Picture picture(int index, Painter painter) {
     Plan plan = plans.get(index);
-    Drawn drawn = plan.maker().make(Format.SCREEN);
+    Drawn drawn = plan.maker().apply(Format.SCREEN);
     return new Picture(
         plan.kind(),
         plan.subject(),
@@ -155,7 +142,7 @@ public final class ChartBook {
   private record Impression(Plan plan, String name, Format format) {
 
     Print drawn(Press press) {
-      Drawn drawn = plan.maker().make(format);
+      Drawn drawn = plan.maker().apply(format);
       return new Print(
           plan.kind(),
           plan.subject(),
@@ -180,6 +167,7 @@ public final class ChartBook {
         .filter(effect -> !effect.band().isEmpty())
         .forEach(effect -> all.add(residuals(effect)));
     rings().values().forEach(maps -> all.addAll(ringMaps(maps)));
+    all.addAll(new HeatPlans(results, display).all());
     List<RunResult> traced = results.runs().stream().filter(RunChart::canDraw).toList();
     if (results.runs().size() > MOST_RUNS_IN_PAGE) {
       all.addAll(traces(traced));
@@ -196,7 +184,7 @@ public final class ChartBook {
         name,
         format -> {
           double confidence = EffectWords.confidence(results, effect);
-          Caption caption = Captions.in(display, confidence).holeEffect(effect);
+          Caption caption = EffectCaptions.in(display, confidence).holeEffect(effect);
           Sheet sheet =
               new HoleEffectChart(effect, styles, display, confidence, format).sheet(caption);
           return new Drawn(tips.on(sheet, effect), caption);
@@ -209,7 +197,7 @@ public final class ChartBook {
         effect.response().label(),
         "residuals " + effect.ring() + " " + effect.response().label(),
         format -> {
-          Caption caption = captions.residuals(effect);
+          Caption caption = effectCaptions.residuals(effect);
           return new Drawn(
               new ResidualChart(effect, styles, display, format).sheet(caption), caption);
         });
@@ -238,7 +226,7 @@ public final class ChartBook {
                 measure.label(),
                 "differences " + measure.label(),
                 format -> {
-                  Caption caption = captions.forest(measure, pairs, words);
+                  Caption caption = buildCaptions.forest(measure, pairs, words);
                   ForestChart chart =
                       new ForestChart(measure, pairs, words, display, results.confidence(), format);
                   return new Drawn(chart.sheet(caption), caption);
@@ -254,7 +242,7 @@ public final class ChartBook {
                 Measure.NORMALISED_BOIL_TIME.label(),
                 "what normalising did",
                 format -> {
-                  Caption caption = captions.normalising(restating);
+                  Caption caption = runCaptions.normalising(restating);
                   return new Drawn(
                       new NormalisingChart(restating, styles, display, format).sheet(caption),
                       caption);
@@ -274,7 +262,8 @@ public final class ChartBook {
               "traces",
               "traces",
               format -> {
-                Caption caption = captions.traces(some, sheets.time().to(), sheets.temperatures());
+                Caption caption =
+                    runCaptions.traces(some, sheets.time().to(), sheets.temperatures());
                 return new Drawn(sheets.sheet(some, caption, display), caption);
               }));
     }
@@ -308,7 +297,7 @@ public final class ChartBook {
   private Drawn buildsSheet(
       Measure measure, List<BuildResult> some, Map<Key, double[]> burns, Format format) {
     int runs = some.stream().mapToInt(build -> burns.get(build.build().key()).length).sum();
-    Caption caption = captions.builds(measure, some, runs);
+    Caption caption = buildCaptions.builds(measure, some, runs);
     BuildsChart chart =
         new BuildsChart(
             measure,
@@ -316,7 +305,7 @@ public final class ChartBook {
             burns,
             results.builds(),
             styles,
-            captions,
+            buildCaptions,
             display,
             results.confidence(),
             format);
@@ -350,8 +339,8 @@ public final class ChartBook {
   }
 
   private Drawn ringSheet(List<RingResult> some, Format format) {
-    RingMaps chart = new RingMaps(some, results.study(), styles, captions, display, format);
-    Caption caption = captions.ringMaps(some, chart.times());
+    RingMaps chart = new RingMaps(some, results.study(), styles, buildCaptions, display, format);
+    Caption caption = buildCaptions.ringMaps(some, chart.times());
     return new Drawn(chart.sheet(caption), caption);
   }
 
@@ -362,7 +351,7 @@ public final class ChartBook {
         name,
         "run " + name,
         format -> {
-          Caption caption = captions.run(run);
+          Caption caption = runCaptions.run(run);
           return new Drawn(new RunChart(run, display).sheet(caption), caption);
         });
   }

@@ -6,11 +6,12 @@ import fairboil.analysis.figure.Interval;
 import fairboil.analysis.measure.Measure;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Mark.Weight;
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.Caption;
 import fairboil.reports.words.CompareWords;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Differences in one measure, a row each with its interval, under what is compared. */
 final class ForestChart {
@@ -18,6 +19,7 @@ final class ForestChart {
   private static final int ROW = 25;
   private static final int RIGHT = 190;
   private static final int LEAST_RIGHT = 96;
+  private static final int MOST_LETTERS = 18;
   private static final int FOOT = 52;
   private static final int EDGE = 18;
   private static final double SIZE = 12;
@@ -54,16 +56,16 @@ final class ForestChart {
             new KeyEntry.Stroke(Hue.GREY, Dash.SOLID, 2, confidence + " interval"));
     List<String> levels = pairs.stream().map(Comparison::level).distinct().toList();
     int rows = pairs.size() + levels.size();
-    int top = format.top(key);
+    int top = format.top(caption, key);
     int height = top + rows * ROW + FOOT;
-    int longest = pairs.stream().mapToInt(pair -> CompareWords.less(pair).length()).max().orElse(0);
+    int longest = widest(CompareWords::less);
     int left = Math.min(format.share(260, 150), Math.max(format.share(80, 56), 40 + 8 * longest));
     Panel panel =
         new Panel(
             new Box(
                 left - EDGE,
                 top - EDGE,
-                format.width() - left - format.share(RIGHT, LEAST_RIGHT) + 2 * EDGE,
+                format.width() - left - right() + 2 * EDGE,
                 height - top + 2 * EDGE),
             "",
             "",
@@ -73,6 +75,21 @@ final class ForestChart {
             0,
             marks(levels, rows));
     return format.sheet(caption, key, List.of(panel), height);
+  }
+
+  /** With its interval where the widest of them leaves room enough for what is drawn. */
+  private String told(Comparison pair) {
+    return format.isWide() || widest(words::withInterval) <= MOST_LETTERS
+        ? words.withInterval(pair)
+        : words.difference(pair);
+  }
+
+  private int right() {
+    return format.isWide() ? RIGHT : Math.max(LEAST_RIGHT, 20 + 8 * widest(this::told));
+  }
+
+  private int widest(Function<Comparison, String> text) {
+    return pairs.stream().mapToInt(pair -> text.apply(pair).length()).max().orElse(0);
   }
 
   private Axis axis() {
@@ -107,8 +124,7 @@ final class ForestChart {
     boolean settled = pair.verdict() != Verdict.NOT_SETTLED;
     Hue hue = settled ? Hue.BLUE : Hue.GREY;
     Interval interval = pair.interval();
-    String right = format == Format.COLUMN ? words.difference(pair) : words.withInterval(pair);
-    marks.add(new Mark.Row(row, CompareWords.less(pair), right, Hue.BLACK, Weight.PLAIN));
+    marks.add(new Mark.Row(row, CompareWords.less(pair), told(pair), Hue.BLACK, Weight.PLAIN));
     marks.add(
         new Mark.Line(
             Points.of(

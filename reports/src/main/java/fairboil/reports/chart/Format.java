@@ -1,6 +1,6 @@
 package fairboil.reports.chart;
 
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.Caption;
 import java.util.List;
 
 /**
@@ -8,8 +8,11 @@ import java.util.List;
  * equally large at either width: about 7 points.
  */
 public enum Format {
-  /** The page and folder of charts: with its title. */
-  SCREEN("", 900, 0),
+  /**
+   * The page and folder of charts: with its title. No wider than what is still read with ease on a
+   * phone, where it is shown at three quarters of its size.
+   */
+  SCREEN("", Sheet.WIDTH, 0),
   /** A page of print: 175 mm wide. */
   PAGE("175mm", 900, 175),
   /** A column of print: 85 mm wide. */
@@ -22,6 +25,8 @@ public enum Format {
   private static final int SHARPNESS = 2;
   private static final int KEY_TOP = 6;
   private static final double LETTER = 7.2;
+  private static final double FULL_WIDTH = 900;
+  private static final int USUAL_TOP = 84;
 
   private final String label;
   private final int width;
@@ -55,19 +60,30 @@ public enum Format {
 
   /** A height for this width that looks about like {@code height} at full width. */
   int height(int height) {
-    return (int) Math.round(height * (0.35 + 0.65 * width / SCREEN.width));
+    return (int) Math.round(height * (0.35 + 0.65 * width / FULL_WIDTH));
+  }
+
+  /** The same of a sheet whose panels start at {@code top}: what stands above adds to it. */
+  int height(int height, int top) {
+    return height(height) + (this == SCREEN ? Math.max(0, top - USUAL_TOP) : 0);
   }
 
   /** As much of a length as there is width, but not less than that. */
   int share(int length, int least) {
-    return Math.max(least, length * width / SCREEN.width);
+    return Math.max(least, (int) (length * width / FULL_WIDTH));
   }
 
-  /** Where the panels of a sheet with that key may start. */
-  int top(List<KeyEntry> key) {
+  /** Whether there is room for two columns of what needs half of a page of print. */
+  boolean isWide() {
+    return this == PAGE;
+  }
+
+  /** Where the panels of a sheet with that caption and key may start. */
+  int top(Caption caption, List<KeyEntry> key) {
     int rows = rows(key);
     if (this == SCREEN) {
-      return Sheet.headerHeight(rows > 0) + Math.max(0, rows - 1) * Sheet.KEY_ROW;
+      return Heading.of(caption.title(), caption.subtitle(), width).below()
+          + (rows > 0 ? rows * Sheet.KEY_ROW + 6 : 0);
     }
     return KEY_TOP + rows * Sheet.KEY_ROW + (rows > 0 ? 8 : 0);
   }
@@ -85,7 +101,7 @@ public enum Format {
       }
       x += length + 22;
     }
-    return this == SCREEN ? Math.min(1, rows) : rows;
+    return rows;
   }
 
   /** A sheet of this format. */

@@ -8,7 +8,7 @@ import fairboil.reports.chart.DesignStyles.Style;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Mark.Need;
 import fairboil.reports.chart.Mark.Weight;
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -43,8 +43,8 @@ final class HoleEffectChart {
 
   Sheet sheet(Caption caption) {
     List<KeyEntry> key = key();
-    int top = format.top(key) + 22;
-    int height = format.height(HEIGHT);
+    int top = format.top(caption, key) + 22;
+    int height = format.height(HEIGHT, top);
     Axis x = xAxis();
     Axis y = yAxis();
     Panel panel =

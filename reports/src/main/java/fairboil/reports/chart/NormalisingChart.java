@@ -6,7 +6,7 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.reports.chart.DesignStyles.Style;
 import fairboil.reports.chart.Mark.Fill;
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +43,7 @@ final class NormalisingChart {
 
   Sheet sheet(Caption caption) {
     List<KeyEntry> key = styles.key(designs());
-    int top = format.top(key) + HEADING;
+    int top = format.top(caption, key) + HEADING;
     int panel = format.height(PANEL);
     int width = (format.width() - 28) / 2;
     Axis air = axis(temperature, "air", NormalisingChart::air);
@@ -70,7 +70,7 @@ final class NormalisingChart {
 
   private Panel panel(
       int x, int y, int width, int height, String what, Axis along, Axis up, List<Mark> marks) {
-    String heading = what.isEmpty() ? "" : time.title("boil time " + what);
+    String heading = what.isEmpty() ? "" : time.title(what);
     Box box = new Box(x - EDGE, y - EDGE, width + 2 * EDGE - GAP, height + 2 * EDGE);
     return new Panel(box, heading, "", along, up, EDGE, 0, marks);
   }

@@ -79,6 +79,12 @@ public final class Picture {
     FOREST,
     /** Boil times as measured and normalised. */
     NORMALISING,
+    /** The heat balance of one run over its data. */
+    HEAT_BALANCE,
+    /** How far all runs lie from their heat balances, small. */
+    BALANCES,
+    /** What makes the results of one run uncertain. */
+    BUDGET,
     /** How often a wish of a plan comes true. */
     POWER,
     /** Small traces of many runs. */

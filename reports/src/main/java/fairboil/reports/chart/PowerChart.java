@@ -6,7 +6,7 @@ import fairboil.analysis.plan.Basis;
 import fairboil.reports.chart.Axis.Ticks;
 import fairboil.reports.chart.Mark.Need;
 import fairboil.reports.chart.Mark.Weight;
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.Caption;
 import fairboil.reports.words.PlanWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,7 +67,9 @@ public final class PowerChart {
                     dash(curve),
                     LINE,
                     curve.runs() == 1 ? "1 burn each" : "" + curve.runs())));
-    int top = Format.SCREEN.top(key) + 22;
+    Caption caption = PlanWords.caption(answer, wanted);
+    int top = Format.SCREEN.top(caption, key) + 22;
+    int height = Format.SCREEN.height(HEIGHT, top);
     Axis x = new Axis(across(), fewest() - 0.5, most() + 0.5, Ticks.NUMBERS);
     Axis y = new Axis("comes true (% of studies)", 0, PERCENT + 2, Ticks.NUMBERS);
     Box box =
@@ -75,9 +77,9 @@ public final class PowerChart {
             14 - EDGE,
             top - EDGE,
             Format.SCREEN.width() - 28 + 2 * EDGE,
-            HEIGHT - top - 8 + 2 * EDGE);
+            height - top - 8 + 2 * EDGE);
     Panel panel = new Panel(box, y.title(), "", x, y, EDGE, 0, marks(x));
-    return Format.SCREEN.sheet(PlanWords.caption(answer, wanted), key, List.of(panel), HEIGHT);
+    return Format.SCREEN.sheet(caption, key, List.of(panel), height);
   }
 
   private String across() {

@@ -1,6 +1,6 @@
 package fairboil.reports.chart;
 
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.Caption;
 import java.util.Objects;
 
 /** A finished chart for print, in one width. Immutable: the bytes are copied in and out. */

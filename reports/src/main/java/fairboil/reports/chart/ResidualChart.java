@@ -7,7 +7,7 @@ import fairboil.reports.chart.DesignStyles.Style;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Mark.Need;
 import fairboil.reports.chart.Mark.Weight;
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import fairboil.reports.words.Residuals;
 import java.util.ArrayList;
@@ -18,7 +18,7 @@ import java.util.Optional;
 /** How far each build and each burn lies from the line of a hole effect. */
 final class ResidualChart {
 
-  private static final int HEIGHT = 330;
+  private static final int HEIGHT = 380;
   private static final int EDGE = 12;
   private static final double BURN = 7;
   private static final double MEAN = 12;
@@ -43,8 +43,8 @@ final class ResidualChart {
     List<KeyEntry> key = new ArrayList<>(styles.key(designs()));
     key.add(new KeyEntry.Symbol(Glyph.CIRCLE, Hue.GREY, Fill.FAINT, BURN, "one burn"));
     key.add(new KeyEntry.Stroke(Hue.BLACK, Dash.DASHED, 1.5, "the fitted line"));
-    int top = format.top(key) + 22;
-    int height = format.height(HEIGHT);
+    int top = format.top(caption, key) + 22;
+    int height = format.height(HEIGHT, top);
     Axis x =
         Range.of(effect.points().stream().mapToDouble(point -> across.of(point.holeError())))
             .axisFromZero(

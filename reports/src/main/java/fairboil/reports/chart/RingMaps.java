@@ -13,8 +13,8 @@ import fairboil.reports.chart.DesignStyles.Style;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Mark.Need;
 import fairboil.reports.chart.Mark.Weight;
-import fairboil.reports.words.Captions;
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.BuildCaptions;
+import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -41,7 +41,7 @@ final class RingMaps {
   private final List<RingResult> maps;
   private final Study study;
   private final DesignStyles styles;
-  private final Captions captions;
+  private final BuildCaptions captions;
   private final Display display;
   private final int times;
   private final Layout layout;
@@ -52,7 +52,7 @@ final class RingMaps {
       List<RingResult> maps,
       Study study,
       DesignStyles styles,
-      Captions captions,
+      BuildCaptions captions,
       Display display,
       Format format) {
     this.maps = maps;
@@ -119,7 +119,7 @@ final class RingMaps {
   }
 
   private Layout wall() {
-    int columns = maps.size() == 1 ? 1 : 2;
+    int columns = maps.size() == 1 || !format.isWide() ? 1 : 2;
     int width = (format.width() - 2 * 20 - (columns - 1) * GAP) / columns;
     double wrap = maps.stream().mapToDouble(RingResult::extent).max().orElse(1);
     double reach =
@@ -137,7 +137,7 @@ final class RingMaps {
   }
 
   private Layout base() {
-    int columns = Math.min(5, Math.max(2, maps.size()));
+    int columns = Math.min(format.isWide() ? 5 : 3, Math.max(2, maps.size()));
     int width = (format.width() - 2 * 20 - (columns - 1) * GAP) / columns;
     double outermost =
         holes(maps).mapToDouble(hole -> radius(hole) + times * hole.deviation()).max().orElse(0);
@@ -152,7 +152,7 @@ final class RingMaps {
 
   Sheet sheet(Caption caption) {
     List<KeyEntry> key = key();
-    int top = format.top(key);
+    int top = format.top(caption, key);
     List<Panel> panels = new ArrayList<>();
     for (int i = 0; i < maps.size(); i++) {
       panels.add(panel(maps.get(i), box(i, top)));

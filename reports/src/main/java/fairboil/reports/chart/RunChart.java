@@ -9,7 +9,7 @@ import fairboil.ingest.quantity.Dimension;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Mark.Need;
 import fairboil.reports.chart.Mark.Weight;
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -21,8 +21,7 @@ import java.util.stream.Stream;
 /** The trace of one run: the flame above, water and air below, over one time axis. */
 final class RunChart {
 
-  private static final int HEIGHT = 500;
-  private static final int TOP = 56;
+  private static final int PANELS = 330;
   private static final int LANES = 3;
   private static final int LANE = 16;
   private static final int HEADING = 20;
@@ -74,8 +73,9 @@ final class RunChart {
 
   Sheet sheet(Caption caption) {
     List<Panel> panels = new ArrayList<>();
-    int top = TOP + LANES * LANE + HEADING;
-    int space = HEIGHT - top - TIME_AXIS - 6;
+    int top = Format.SCREEN.top(caption, List.of()) + LANES * LANE + HEADING;
+    int height = top + PANELS;
+    int space = PANELS - TIME_AXIS - 6;
     if (flame.isEmpty() || below.isEmpty()) {
       Box box = new Box(LEFT, top, WIDTH, space + TIME_AXIS);
       panels.add(flame.isEmpty() ? water(box, LANES) : flame(box, time));
@@ -83,10 +83,10 @@ final class RunChart {
       int upper = (space - HEADING) * 3 / 5;
       int lowerTop = top + upper + HEADING;
       panels.add(flame(new Box(LEFT, top, WIDTH, upper), time.bare()));
-      panels.add(water(new Box(LEFT, lowerTop, WIDTH, HEIGHT - 6 - lowerTop), 0));
+      panels.add(water(new Box(LEFT, lowerTop, WIDTH, height - 6 - lowerTop), 0));
     }
     return new Sheet(
-        caption.title(), caption.subtitle(), List.of(), panels, Sheet.WIDTH, HEIGHT, 1);
+        caption.title(), caption.subtitle(), List.of(), panels, Sheet.WIDTH, height, 1);
   }
 
   private Panel flame(Box box, Axis timeAxis) {

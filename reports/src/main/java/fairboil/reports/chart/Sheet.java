@@ -27,7 +27,7 @@ public record Sheet(
     int sharpness) {
 
   /** Width of every picture on screens in CSS pixels. */
-  public static final int WIDTH = 900;
+  public static final int WIDTH = 496;
 
   /** Height of a row of the key. */
   public static final int KEY_ROW = 20;
@@ -55,15 +55,15 @@ public record Sheet(
     this(title, subtitle, key, 1, panels, width, height, sharpness);
   }
 
-  /** Where the panels may start: below title, subtitle and key. */
-  static int headerHeight(boolean withKey) {
-    return withKey ? 84 : 58;
+  /** Title and subtitle, in the lines that there is room for. */
+  public Heading heading() {
+    return Heading.of(title, subtitle, width);
   }
 
   /** The same sheet with another first panel. */
   Sheet withFirst(Panel panel) {
     List<Panel> others = new ArrayList<>(panels);
     others.set(0, panel);
-    return new Sheet(title, subtitle, key, others, width, height, sharpness);
+    return new Sheet(title, subtitle, key, keyRows, others, width, height, sharpness);
   }
 }

@@ -4,7 +4,7 @@ import fairboil.analysis.run.RunResult;
 import fairboil.analysis.trace.Curve;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.quantity.Dimension;
-import fairboil.reports.words.Captions.Caption;
+import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,7 +17,7 @@ final class TraceSheets {
   /** As many runs as one sheet shows. */
   static final int RUNS_A_SHEET = 60;
 
-  private static final int COLUMNS = 6;
+  private static final int COLUMNS = 4;
   private static final int WIDTH = (Sheet.WIDTH - 28 - (COLUMNS - 1) * 12) / COLUMNS;
   private static final int HEIGHT = 62;
   private static final int ROW = HEIGHT + 28;
@@ -73,7 +73,7 @@ final class TraceSheets {
         List.of(
             new KeyEntry.Stroke(Hue.VERMILION, Dash.SOLID, 1.2, "flame"),
             new KeyEntry.Stroke(Hue.BLUE, Dash.SOLID, 1.8, "water"));
-    int top = Format.SCREEN.top(key) + HEADING;
+    int top = Format.SCREEN.top(caption, key) + HEADING;
     List<Panel> panels = new ArrayList<>();
     for (int i = 0; i < some.size(); i++) {
       Box box = new Box(14 + i % COLUMNS * (WIDTH + 12), top + i / COLUMNS * ROW, WIDTH, HEIGHT);

@@ -8,6 +8,7 @@ import fairboil.reports.page.view.AnswerView;
 import fairboil.reports.page.view.FactView;
 import fairboil.reports.page.view.FigureView;
 import fairboil.reports.words.AnswerWords;
+import fairboil.reports.words.Display;
 import fairboil.reports.words.EffectWords;
 import fairboil.reports.words.FindingGroup;
 import java.util.ArrayList;
@@ -52,8 +53,13 @@ final class AnswerSection {
     long counted = runs.stream().filter(run -> run.inclusion().included()).count();
     long boiled = runs.stream().filter(run -> run.inclusion().included() && run.boiled()).count();
     List<FactView> facts = new ArrayList<>();
-    facts.add(new FactView("builds", "" + from.results().builds().size(), designs(from)));
-    facts.add(new FactView("runs that count", "" + counted, "of " + runs.size()));
+    int builds = from.results().builds().size();
+    facts.add(new FactView(builds == 1 ? "build" : "builds", "" + builds, designs(from)));
+    facts.add(
+        new FactView(
+            counted == 1 ? "run that counts" : "runs that count",
+            "" + counted,
+            "of " + runs.size()));
     facts.add(new FactView("boiled", "" + boiled, "of " + counted));
     if (!from.results().claims().isEmpty()) {
       facts.add(claims(from));
@@ -62,7 +68,7 @@ final class AnswerSection {
     facts.add(
         new FactView(
             findings == 1 ? "finding" : "findings",
-            FigureCells.whole(findings),
+            Display.whole(findings),
             findings == 0 ? "" : FindingGroup.counts(from.results().findings())));
     return facts;
   }

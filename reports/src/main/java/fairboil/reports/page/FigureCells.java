@@ -65,16 +65,7 @@ final class FigureCells {
 
   /** A count. */
   static CellView count(long count) {
-    return CellView.number(whole(count), (double) count);
-  }
-
-  /** A whole number of at least 0 with commas between thousands. */
-  static String whole(long count) {
-    StringBuilder text = new StringBuilder(Long.toString(count));
-    for (int comma = text.length() - 3; comma > 0; comma -= 3) {
-      text.insert(comma, ',');
-    }
-    return text.toString();
+    return CellView.number(Display.whole(count), (double) count);
   }
 
   /** A known figure as a fact, with its interval. */

@@ -1,8 +1,6 @@
 package fairboil.reports.page;
 
-import fairboil.analysis.figure.BudgetLine;
 import fairboil.analysis.figure.Figure;
-import fairboil.analysis.figure.Shape;
 import fairboil.analysis.heat.Loss;
 import fairboil.analysis.heat.Restatement.Reference;
 import fairboil.analysis.heat.ScalingBias;
@@ -12,15 +10,12 @@ import fairboil.analysis.normalise.PooledLoss;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.quantity.Dimension;
-import fairboil.ingest.sheet.Key;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.RestatingView;
 import fairboil.reports.page.view.TableView;
 import fairboil.reports.words.HeatWords;
-import fairboil.reports.words.Labels;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,8 +42,8 @@ final class RestatingSection {
     return new RestatingView(
         HeatWords.of(section.normalisation, section.bias(), from.display()),
         section.losses(),
-        section.example().map(section::chain),
-        section.example().map(section::budget));
+        HeatWords.example(from.results()).map(section::chain),
+        HeatCharts.of(from));
   }
 
   private ScalingBias bias() {
@@ -93,15 +88,6 @@ final class RestatingSection {
         CellView.number(HeatWords.perKilopascal(perKilopascal), perKilopascal));
   }
 
-  /** The run that the check was made on, else the first with a normalised boil time. */
-  private Optional<RunResult> example() {
-    Optional<Key> checked = normalisation.check().map(Normalisation.Check::run);
-    return from.results().runs().stream()
-        .filter(run -> checked.isEmpty() || checked.get().equals(run.run().key()))
-        .filter(run -> run.energy().normalisedBoilTime().isKnown())
-        .findFirst();
-  }
-
   private TableView chain(RunResult run) {
     List<List<CellView>> rows = new ArrayList<>();
     run.samples()
@@ -135,48 +121,8 @@ final class RestatingSection {
         });
     return TableView.grid(
         "chain",
-        "Run " + run.run().key().name() + ", from its readings to its normalised boil time",
+        "Run " + run.run().key().name() + ", from its readings to its results",
         List.of(ColumnView.words("step"), ColumnView.words("value"), ColumnView.words("interval")),
         rows);
-  }
-
-  private TableView budget(RunResult run) {
-    Figure figure = run.energy().normalisedBoilTime();
-    double variance = Math.pow(figure.budget().combined(), 2);
-    Map<List<Object>, BudgetLine> told = new LinkedHashMap<>();
-    figure.budget().lines().stream()
-        .filter(line -> line.contribution() > 0)
-        .forEach(
-            line ->
-                told.merge(
-                    List.of(line.influence(), line.sharedBy(), line.shape()),
-                    line,
-                    RestatingSection::together));
-    List<List<CellView>> rows = told.values().stream().map(line -> line(line, variance)).toList();
-    return TableView.grid(
-        "budget-example",
-        "What makes the normalised boil time of run " + run.run().key().name() + " uncertain",
-        List.of(
-            ColumnView.words("source"),
-            from.cells().column("standard uncertainty", Dimension.DURATION),
-            ColumnView.numbers("share of the variance, %"),
-            ColumnView.words("taken as"),
-            ColumnView.words("shared or independent")),
-        rows);
-  }
-
-  /** Several parts of one source, such as those of the boil time, as one line. */
-  private static BudgetLine together(BudgetLine one, BudgetLine other) {
-    return one.scaledBy(Math.hypot(one.contribution(), other.contribution()) / one.contribution());
-  }
-
-  private List<CellView> line(BudgetLine line, double variance) {
-    double share = 100 * line.contribution() * line.contribution() / variance;
-    return List.of(
-        CellView.of(Labels.of(line.influence())),
-        from.cells().cell(line.contribution(), line.contribution() / 3, Dimension.DURATION),
-        CellView.number(HeatWords.share(share), share),
-        CellView.of(line.shape() == Shape.RECTANGULAR ? "rectangular" : "normal"),
-        CellView.of(line.sharedBy().map(key -> "shared by " + key.name()).orElse("independent")));
   }
 }

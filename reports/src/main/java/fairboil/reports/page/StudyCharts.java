@@ -46,7 +46,8 @@ final class StudyCharts {
           case RING_MAPS -> Optional.of(holes(from, picture.subject(), id));
           case FOREST -> Measure.named(picture.subject()).map(measure -> pairs(from, measure, id));
           case NORMALISING -> Optional.of(normalising(from, id));
-          case HOLE_EFFECT, RESIDUALS, POWER, TRACES, RUN -> Optional.empty();
+          case HOLE_EFFECT, RESIDUALS, HEAT_BALANCE, BALANCES, BUDGET, POWER, TRACES, RUN ->
+              Optional.empty();
         };
     return Charts.figure(picture, data);
   }

@@ -10,6 +10,7 @@ import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.TableView;
 import fairboil.reports.page.view.TrustView;
+import fairboil.reports.words.Display;
 import fairboil.reports.words.FindingGroup;
 import fairboil.reports.words.Labels;
 import fairboil.reports.words.Plural;
@@ -52,11 +53,11 @@ final class TrustSection {
     long read = total(runs, false);
     long used = total(runs, true);
     return "Of "
-        + FigureCells.whole(read)
+        + Display.whole(read)
         + " readings in them, "
-        + FigureCells.whole(used)
+        + Display.whole(used)
         + " were used and "
-        + FigureCells.whole(read - used)
+        + Display.whole(read - used)
         + " set aside, each for a reason that the ledgers give.";
   }
 

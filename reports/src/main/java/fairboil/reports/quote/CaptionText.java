@@ -8,10 +8,15 @@ import fairboil.reports.words.Display;
 import fairboil.reports.words.Names;
 import fairboil.reports.words.QuoteWords;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** What is to stand under a chart in print: what, how many, conditions, interval, normalising. */
 final class CaptionText {
+
+  private static final Set<Kind> WITHOUT_INTERVALS =
+      EnumSet.of(Kind.RING_MAPS, Kind.HEAT_BALANCE, Kind.BUDGET);
 
   private final Results results;
   private final QuoteWords words;
@@ -41,7 +46,7 @@ final class CaptionText {
   }
 
   private List<String> interval(Kind kind) {
-    return kind == Kind.RING_MAPS
+    return WITHOUT_INTERVALS.contains(kind)
         ? List.of()
         : List.of(
             "Confidence of the intervals of the study: "

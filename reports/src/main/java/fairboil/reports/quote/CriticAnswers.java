@@ -76,7 +76,7 @@ final class CriticAnswers {
             + " burns would be mixed; never for what they found.");
     text.table(List.of("run", "build", "what", "reason"), rows);
     text.list(ExcludedWords.verdicts(results));
-    WithExcluded with = new WithExcluded(results);
+    ExcludedRows with = new ExcludedRows(results);
     if (!with.means().isEmpty()) {
       text.paragraph("Means of the builds concerned, without those runs and with them:");
       text.table(List.of("build", "measure", "without, as reported", "with"), with.means());

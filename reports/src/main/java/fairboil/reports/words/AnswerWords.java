@@ -82,7 +82,7 @@ public final class AnswerWords {
         .flatMap(measure -> spread(measure).stream());
   }
 
-  /** From which mean to which the builds range in a measure, if there are two to compare. */
+  /** From which mean to which the builds range in a measure, or what the only one has. */
   private Optional<String> spread(Measure measure) {
     List<BuildResult> builds =
         results.builds().stream()
@@ -90,7 +90,7 @@ public final class AnswerWords {
             .sorted(Comparator.comparingDouble(build -> build.summaries().get(measure).mean()))
             .toList();
     return builds.size() < 2
-        ? Optional.empty()
+        ? builds.stream().findFirst().map(build -> alone(build, measure))
         : Optional.of(
             "Build by build, "
                 + site()
@@ -102,6 +102,42 @@ public final class AnswerWords {
                 + mean(builds.get(builds.size() - 1), measure)
                 + settled(builds.get(0), builds.get(builds.size() - 1), measure)
                 + ".");
+  }
+
+  private String alone(BuildResult build, Measure measure) {
+    Summary summary = build.summaries().get(measure);
+    return "The "
+        + (summary.n() == 1 ? "only " : "mean ")
+        + measure.label()
+        + " of build "
+        + Names.inSentence(build.build().key().name())
+        + " is "
+        + (summary.n() == 1 ? ofOnlyRun(build, measure) : ofBurns(summary, measure))
+        + ".";
+  }
+
+  private String ofBurns(Summary summary, Measure measure) {
+    double coarseness = summary.interval().map(Display::uncertainty).orElse(0.0);
+    return display.value(summary.mean(), coarseness, measure.dimension())
+        + " ("
+        + summary
+            .interval()
+            .map(it -> display.interval(it, measure.dimension(), results.confidence()) + "; ")
+            .orElse("")
+        + Plural.of(summary.n(), "burn")
+        + ")";
+  }
+
+  /** One run has the interval of its own measurement. */
+  private String ofOnlyRun(BuildResult build, Measure measure) {
+    return results.runs().stream()
+        .filter(run -> run.inclusion().included())
+        .filter(run -> run.build().key().equals(build.build().key()))
+        .flatMap(run -> measure.of(run).ifKnown().stream())
+        .findFirst()
+        .map(measured -> display.value(measured, results.confidence()))
+        .orElseGet(
+            () -> display.value(build.summaries().get(measure).mean(), 0, measure.dimension()));
   }
 
   private String site() {
@@ -159,7 +195,7 @@ public final class AnswerWords {
         + ", of "
         + Plural.of(burnt(), "build")
         + ": the water boiled in "
-        + boiled
+        + (boiled == 0 ? "none" : "" + boiled)
         + ", and "
         + leftOut(results.runs().size() - counted)
         + claims()

@@ -127,6 +127,15 @@ public final class Display {
     return percent.toPlainString() + "\u00a0%";
   }
 
+  /** A whole number of at least 0 with commas between thousands. */
+  public static String whole(long count) {
+    StringBuilder text = new StringBuilder(Long.toString(count));
+    for (int comma = text.length() - 3; comma > 0; comma -= 3) {
+      text.insert(comma, ',');
+    }
+    return text.toString();
+  }
+
   private static int decimals(double shown, double uncertainty) {
     if (uncertainty > 0 && Double.isFinite(uncertainty)) {
       int decade = (int) Math.floor(Math.log10(uncertainty));

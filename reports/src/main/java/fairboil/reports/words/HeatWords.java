@@ -1,8 +1,10 @@
 package fairboil.reports.words;
 
+import fairboil.analysis.Results;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.heat.ScalingBias;
+import fairboil.analysis.measure.Measure;
 import fairboil.analysis.normalise.LossGroup;
 import fairboil.analysis.normalise.Normalisation;
 import fairboil.analysis.run.LagUndone;
@@ -10,14 +12,20 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.choice.Lid;
 import fairboil.ingest.choice.NormaliseBy;
 import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What is said of how boil times were restated. */
 public final class HeatWords {
+
+  private static final double LEAST_SEEN = 0.005;
 
   private HeatWords() {}
 
@@ -134,9 +142,78 @@ public final class HeatWords {
     steps.put("held peak of the flame, added for the lag of its probe", lag.added());
   }
 
+  /**
+   * The run that is shown from its readings to its results: the one that the check was made on,
+   * else the first with a normalised boil time, else the first with a peak.
+   */
+  public static Optional<RunResult> example(Results results) {
+    Optional<Key> checked = results.normalisation().check().map(Normalisation.Check::run);
+    List<Measure> shown = List.of(Measure.NORMALISED_BOIL_TIME, Measure.PEAK);
+    return shown.stream()
+        .flatMap(measure -> results.runs().stream().filter(run -> measure.of(run).isKnown()))
+        .sorted(Comparator.comparing(run -> !checked.equals(Optional.of(run.run().key()))))
+        .findFirst();
+  }
+
+  /**
+   * A figure and what makes it uncertain.
+   *
+   * @param name what it is
+   * @param figure the figure, known
+   * @param shares its sources, the largest first; at least one
+   */
+  public record Uncertain(String name, Figure figure, List<BudgetShare> shares) {
+
+    /** Copies the list. */
+    public Uncertain {
+      shares = List.copyOf(shares);
+    }
+
+    /** The shares that can be seen on a chart: of half a percent and more. */
+    public List<BudgetShare> seen() {
+      return shares.stream().filter(share -> share.share() >= LEAST_SEEN).toList();
+    }
+
+    /** Its standard uncertainty with its unit. */
+    public String told(Display display) {
+      return told(figure.budget().combined(), display);
+    }
+
+    /** A part of it with its unit, to two digits. */
+    public String told(double contribution, Display display) {
+      return display.value(contribution, contribution / 3, dimension());
+    }
+
+    /** The figure itself with its unit. */
+    public String value(Display display) {
+      return figure
+          .ifKnown()
+          .map(
+              known -> display.value(known.value(), known.standardUncertainty(), known.dimension()))
+          .orElse("");
+    }
+
+    /** The dimension of its uncertainty. */
+    public Dimension dimension() {
+      return figure.ifKnown().orElseThrow().dimension().ofDifference();
+    }
+  }
+
+  /** Peak and normalised boil time of a run, those of which the uncertainty is known. */
+  public static List<Uncertain> uncertain(RunResult run) {
+    return Stream.of(Measure.PEAK, Measure.NORMALISED_BOIL_TIME)
+        .map(
+            measure ->
+                new Uncertain(measure.label(), measure.of(run), BudgetShare.of(measure.of(run))))
+        .filter(each -> each.figure().isKnown() && !each.shares().isEmpty())
+        .toList();
+  }
+
   /** A share in percent. */
   public static String share(double percent) {
-    return String.format(Locale.ROOT, percent < 1 ? "%.1f" : "%.0f", percent);
+    return percent < 0.05
+        ? "under 0.1"
+        : String.format(Locale.ROOT, percent < 1 ? "%.1f" : "%.0f", percent);
   }
 
   /** Steam's loss for each kilopascal. */

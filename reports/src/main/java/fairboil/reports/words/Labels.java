@@ -15,7 +15,7 @@ public final class Labels {
   public static String of(Influence influence) {
     return switch (influence) {
       case NOISE -> "scatter of the readings";
-      case RESOLUTION -> "smallest step of the instrument";
+      case RESOLUTION -> "step of the instrument";
       case SENSOR_TOLERANCE -> "tolerance of the probe";
       case PLACEMENT -> "place of the probe";
       case COLD_JUNCTION -> "cold junction";
@@ -31,12 +31,12 @@ public final class Labels {
       case ALTITUDE -> "altitude";
       case AMBIENT -> "air temperature";
       case WATER_MASS -> "mass of the water";
-      case WATER_START -> "temperature of the water at the start";
+      case WATER_START -> "water at the start";
       case POT -> "heat capacity of the pot";
       case BOILING_POINT -> "boiling point";
       case BOIL_TIME -> "boil time";
       case HEAT_LOSS -> "heat lost to the air";
-      case LOSS_IN_FIRE -> "heat lost in the fire, as against beside it";
+      case LOSS_IN_FIRE -> "heat lost in the fire";
       case FIRE_GROWTH -> "growth of the fire";
       case HEATING_VALUE -> "heating value of the fuel";
       case MOISTURE -> "water in the fuel";

@@ -7,7 +7,6 @@ import fairboil.analysis.plan.Plan;
 import fairboil.analysis.plan.Spread;
 import fairboil.analysis.plan.Wish;
 import fairboil.ingest.quantity.Dimension;
-import fairboil.reports.words.Captions.Caption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

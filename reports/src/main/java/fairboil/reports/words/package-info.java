@@ -12,7 +12,7 @@
  * fairboil.reports.words.FairnessWords} and {@link fairboil.reports.words.ScatterWords} for
  * comparisons, {@link fairboil.reports.words.ClaimWords} for claims, {@link
  * fairboil.reports.words.RunWords} for runs, {@link fairboil.reports.words.FindingGroup} for
- * findings, {@link fairboil.reports.words.Captions} for charts. {@link
+ * findings, {@link fairboil.reports.words.Caption} for charts. {@link
  * fairboil.reports.words.Methods} tells how figures are worked out, {@link
  * fairboil.reports.words.SettingWords} with what settings, {@link fairboil.reports.words.Cautions}
  * what to beware of.

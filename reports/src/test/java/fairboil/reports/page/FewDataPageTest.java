@@ -142,7 +142,7 @@ class FewDataPageTest {
   @Test
   void nothingBoiled() throws IOException, StudyException {
     assertThat(page(new Few(4, 2, 1, false, false), ""))
-        .contains("the water boiled in 0")
+        .contains("the water boiled in none")
         .contains("Not settled: in 8 of 8 runs the water did not boil");
   }
 }

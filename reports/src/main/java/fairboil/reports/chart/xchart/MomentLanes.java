@@ -29,7 +29,7 @@ final class MomentLanes {
   MomentLanes(Lettering lettering, Ink ink) {
     this.lettering = lettering;
     this.ink = ink;
-    this.font = lettering.font(Weight.PLAIN, 12);
+    this.font = lettering.font(Weight.PLAIN, 12.5f);
   }
 
   /**

@@ -7,6 +7,7 @@ import fairboil.reports.chart.Painted;
 import fairboil.reports.chart.Panel;
 import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -42,10 +43,10 @@ final class PanelPainter {
     try {
       g.translate(panel.box().x(), panel.box().y());
       Frame frame = isBare(panel) ? paintBare(g, panel) : paintChart(g, panel);
-      paintHeading(g, panel);
       paintRows(g, panel, frame);
       labels.paint(g, panel, frame);
       lanes.paint(g, panel, frame);
+      paintHeading(g, panel);
       return tips(panel, frame);
     } finally {
       g.dispose();
@@ -107,8 +108,12 @@ final class PanelPainter {
     String note = lettering.fitted(panel.note(), noteFont, room * 0.75);
     double noteWidth = note.isEmpty() ? 0 : lettering.width(note, noteFont) + 8;
     String heading = lettering.fitted(panel.heading(), headingFont, room - noteWidth);
-    lettering.draw(g, heading, panel.edge(), baseline, headingFont, ink.text());
     double after = panel.edge() + lettering.width(heading, headingFont) + 8;
+    if (panel.lanes() > 0) { // lines of moments must not run through the words
+      g.setColor(Ink.PAPER);
+      g.fill(new Rectangle2D.Double(panel.edge(), baseline - 12, after - panel.edge() - 4, 15));
+    }
+    lettering.draw(g, heading, panel.edge(), baseline, headingFont, ink.text());
     lettering.draw(g, note, after, baseline, noteFont, ink.secondText());
   }
 

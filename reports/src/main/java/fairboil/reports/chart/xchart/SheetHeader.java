@@ -1,8 +1,10 @@
 package fairboil.reports.chart.xchart;
 
+import fairboil.reports.chart.Heading;
 import fairboil.reports.chart.KeyEntry;
 import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.chart.Sheet;
+import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
@@ -13,8 +15,9 @@ import java.util.List;
 final class SheetHeader {
 
   private static final double EDGE = 14;
-  private static final double KEY_MIDDLE = 67;
+  private static final double KEY_MIDDLE = 9;
   private static final double KEY_MIDDLE_UNTITLED = 14;
+  private static final double UNDER_LINE = 5;
   private static final double WIDEST_ENTRY = 190;
   private static final double AFTER_MARK = 6;
   private static final double ROOM_FOR_MORE = 80;
@@ -29,7 +32,7 @@ final class SheetHeader {
   SheetHeader(Lettering lettering, Ink ink) {
     this.lettering = lettering;
     this.ink = ink;
-    this.titleFont = lettering.font(Weight.BOLD, 17);
+    this.titleFont = lettering.font(Weight.BOLD, 16);
     this.subtitleFont = lettering.font(Weight.PLAIN, 13.5f);
     this.keyFont = lettering.font(Weight.PLAIN, 13);
   }
@@ -37,25 +40,28 @@ final class SheetHeader {
   void paint(Graphics2D g, Sheet sheet) {
     double room = sheet.width() - 2 * EDGE;
     paintKey(g, sheet);
-    if (sheet.title().isEmpty()) {
-      return;
+    Heading heading = sheet.heading();
+    double baseline = UNDER_LINE;
+    for (String line : heading.title()) {
+      baseline += Heading.TITLE_LINE;
+      draw(g, lettering.fitted(line, titleFont, room), baseline, titleFont, ink.text());
     }
-    lettering.draw(
-        g, lettering.fitted(sheet.title(), titleFont, room), EDGE, 26, titleFont, ink.text());
-    lettering.draw(
-        g,
-        lettering.fitted(sheet.subtitle(), subtitleFont, room),
-        EDGE,
-        47,
-        subtitleFont,
-        ink.secondText());
+    for (String line : heading.subtitle()) {
+      baseline += Heading.SUBTITLE_LINE;
+      draw(g, lettering.fitted(line, subtitleFont, room), baseline, subtitleFont, ink.secondText());
+    }
+  }
+
+  private void draw(Graphics2D g, String line, double baseline, Font font, Color color) {
+    lettering.draw(g, line, EDGE, baseline, font, color);
   }
 
   /** Entry after entry, in as many rows as there may be; the last tells how many had no room. */
   private void paintKey(Graphics2D g, Sheet sheet) {
     List<KeyEntry> key = sheet.key();
     double right = sheet.width() - EDGE;
-    double middle = sheet.title().isEmpty() ? KEY_MIDDLE_UNTITLED : KEY_MIDDLE;
+    double middle =
+        sheet.title().isEmpty() ? KEY_MIDDLE_UNTITLED : sheet.heading().below() + KEY_MIDDLE;
     double x = EDGE;
     int row = 1;
     for (int i = 0; i < key.size(); i++) {

@@ -9,16 +9,18 @@ import java.util.Optional;
  * @param sentences the method, and how far it can be relied on; unmodifiable
  * @param losses heat lost by each pot, where coolings were logged
  * @param chain one run from its readings to its result
- * @param budget what makes that result uncertain, line by line
+ * @param figures that run over its heat balance, all runs, and what makes its results uncertain;
+ *     unmodifiable
  */
 public record RestatingView(
     List<String> sentences,
     Optional<TableView> losses,
     Optional<TableView> chain,
-    Optional<TableView> budget) {
+    List<FigureView> figures) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public RestatingView {
     sentences = List.copyOf(sentences);
+    figures = List.copyOf(figures);
   }
 }

@@ -2,6 +2,7 @@ package fairboil.reports.page.view;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One run.
@@ -30,6 +31,16 @@ public record RunView(
     String notes,
     List<FindingView> findings,
     List<FactView> sheet) {
+
+  private static final int BESIDE = 2;
+
+  /** The groups in two parts: those beside the chart, and those below it; neither is empty. */
+  public List<List<Group>> parts() {
+    int beside = Math.min(BESIDE, groups.size());
+    return Stream.of(groups.subList(0, beside), groups.subList(beside, groups.size()))
+        .filter(part -> !part.isEmpty())
+        .toList();
+  }
 
   /**
    * Figures that belong together.

@@ -58,7 +58,7 @@ class XChartPainterTest {
 
       assertThat(image.getWidth())
           .isEqualTo(sharpness * picture.width())
-          .isEqualTo(sharpness * 900);
+          .isEqualTo(sharpness * 496);
       assertThat(image.getHeight()).isEqualTo(sharpness * picture.height());
       assertThat(ink(image)).as(picture.name()).isBetween(0.004, 0.2);
     }

@@ -1,25 +1,24 @@
 package fairboil.reports.quote;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.WithExcluded;
 import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
-import fairboil.analysis.group.BuildSummaries;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
-import fairboil.analysis.run.RunResult;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
-import fairboil.reports.words.Captions;
+import fairboil.reports.words.BuildCaptions;
 import fairboil.reports.words.Display;
 import fairboil.reports.words.Slopes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The answers as they would be had no run been left out, beside those reported. */
-final class WithExcluded {
+/** Rows of answers as they would be had no run been left out, beside those reported. */
+final class ExcludedRows {
 
   private static final List<Measure> MEASURES =
       List.of(Measure.BOIL_TIME, Measure.NORMALISED_BOIL_TIME, Measure.NORMALISED_PEAK);
@@ -27,18 +26,14 @@ final class WithExcluded {
   private final Results results;
   private final Display display;
 
-  WithExcluded(Results results) {
+  ExcludedRows(Results results) {
     this.results = results;
     this.display = Display.in(results.study().settings().get(Settings.SHOW_UNITS));
   }
 
   /** Build, measure, mean without, mean with: of builds of which something was left out. */
   List<List<String>> means() {
-    List<BuildResult> all =
-        BuildSummaries.of(
-            results.study().builds(),
-            results.runs().stream().map(RunResult::asIfIncluded).toList(),
-            results.confidence());
+    List<BuildResult> all = results.withExcluded().map(WithExcluded::builds).orElse(List.of());
     List<List<String>> rows = new ArrayList<>();
     for (BuildResult without : results.builds()) {
       all.stream()
@@ -59,7 +54,7 @@ final class WithExcluded {
   }
 
   private String mean(BuildResult build, Measure measure) {
-    String mean = Captions.in(display, results.confidence()).mean(measure, build);
+    String mean = BuildCaptions.in(display, results.confidence()).mean(measure, build);
     return mean
         + Optional.ofNullable(build.summaries().get(measure))
             .flatMap(Summary::interval)

@@ -1,0 +1,27 @@
+package fairboil.reports.chart;
+
+import fairboil.reports.words.Caption;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * A picture that can be drawn.
+ *
+ * @param kind what it shows
+ * @param subject what it is about
+ * @param name its name, not yet made safe for files
+ * @param maker makes its sheet, laid out for a format
+ */
+record Plan(Picture.Kind kind, String subject, String name, Function<Format, Drawn> maker) {
+
+  /** A sheet with its caption. */
+  record Drawn(Sheet sheet, Caption caption) {}
+
+  /** Those for which it can be laid out, the widest first. */
+  List<Format> printFormats() {
+    return switch (kind) {
+      case RUN, TRACES, BALANCES -> List.of();
+      default -> List.of(Format.PAGE, Format.COLUMN);
+    };
+  }
+}
