@@ -104,7 +104,7 @@ public final class TestRun {
             NOT_GIVEN,
             NOT_GIVEN),
         new Timeline(List.of()),
-        new FlameResult(flame, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, flame, flame),
+        new FlameResult(flame, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, flame, flame),
         new BoilResult(
             boil,
             Optional.empty(),

@@ -11,7 +11,6 @@ import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.PotGiven;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.SheetSchema;
-import fairboil.ingest.sheet.TimeConstant;
 import fairboil.ingest.sheet.Wind;
 import java.util.ArrayList;
 import java.util.List;
@@ -109,9 +108,6 @@ final class StudyText {
     }
     if (value instanceof PotGiven.EmptyMass pot) {
       return value(pot.mass());
-    }
-    if (value instanceof TimeConstant constant) {
-      return constant instanceof TimeConstant.Told told ? value(told.time()) : "of a step";
     }
     if (value instanceof Wind.Speed wind) {
       return value(wind.speed());

@@ -10,8 +10,12 @@ import fairboil.reports.chart.PowerChart;
 import fairboil.reports.chart.xchart.XChartPainter;
 import fairboil.reports.output.OutputFolder;
 import fairboil.reports.page.PlanPage;
+import fairboil.reports.print.OrderForm;
+import fairboil.reports.print.Paper;
+import fairboil.reports.print.Printed;
 import fairboil.reports.table.PlanTables;
 import fairboil.reports.table.ResultTable;
+import fairboil.reports.template.PlannedRun;
 import fairboil.reports.template.RunsToFill;
 import java.io.BufferedWriter;
 import java.io.IOException;
@@ -44,6 +48,11 @@ public final class PlanWriter {
     }
     String runs = RunsToFill.of(results.study(), plan);
     add(folder, "sheets/runs.csv", writer -> writer.write(runs));
+    List<PlannedRun> order = PlannedRun.of(results.study(), plan);
+    for (Paper paper : Paper.values()) {
+      Printed form = OrderForm.of(results.study().name(), order, paper);
+      folder.add("sheets/" + form.name(), form::writeTo);
+    }
   }
 
   private static List<Picture> pictures(Plan plan) throws ChartException {

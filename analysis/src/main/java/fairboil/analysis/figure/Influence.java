@@ -10,9 +10,11 @@ public enum Influence {
   SENSOR_TOLERANCE,
   /** Where the probe sat. */
   PLACEMENT,
+  /** The voltage of the cold junction of a thermocouple. */
+  COLD_JUNCTION,
   /** The lag of the probe. */
   LAG,
-  /** The noise that undoing the lag adds. */
+  /** Scatter that undoing the lag of the probe adds. */
   LAG_NOISE,
   /** The scale. */
   SCALE,

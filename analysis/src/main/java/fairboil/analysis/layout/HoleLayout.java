@@ -31,6 +31,7 @@ public final class HoleLayout {
     HoleLayout layout = new HoleLayout(study);
     List<RingResult> rings =
         study.builds().stream().flatMap(build -> layout.rings(build).stream()).toList();
+    layout.findings.addAll(HoleCells.oddBars(study.holes()));
     return new LayoutResult(rings, layout.findings);
   }
 

@@ -6,7 +6,6 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Influence;
 import fairboil.analysis.run.BoilResult.BoilTimeFrom;
 import fairboil.analysis.trace.Boil;
-import fairboil.analysis.trace.Lag;
 import fairboil.ingest.choice.BoilTimeSource;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Outcome;

@@ -5,7 +5,6 @@ import fairboil.analysis.clock.CommonEvent;
 import fairboil.analysis.run.StopwatchZero.MarkKind;
 import fairboil.analysis.trace.FlameOut;
 import fairboil.analysis.trace.Ignition;
-import fairboil.analysis.trace.Lag;
 import fairboil.analysis.trace.Sighting;
 import fairboil.analysis.trace.Trace;
 import fairboil.analysis.trace.WaterLevels;

@@ -4,10 +4,11 @@ import fairboil.analysis.figure.Budget;
 import fairboil.analysis.figure.BudgetLine;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Influence;
-import fairboil.analysis.trace.Lag;
+import fairboil.analysis.trace.LagUndoing;
 import fairboil.analysis.trace.Peak;
 import fairboil.analysis.trace.PeakFinder;
 import fairboil.analysis.trace.Steady;
+import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.PeakWindow;
 import fairboil.ingest.choice.Role;
@@ -40,16 +41,16 @@ final class FlameAnalysis {
           log.time().isEmpty() ? "the run has no log" : "the log has no flame column");
     }
     Figure steady = steady(flame.get());
-    Peak shown = peak(flame.get(), 0);
-    if (shown instanceof Peak.Held held) {
+    Peak peak = peak(flame.get().trace());
+    if (peak instanceof Peak.Held held) {
       return withPeak(flame.get(), held, steady);
     }
-    Figure none = Figure.unknown(((Peak.None) shown).reason());
-    return new FlameResult(none, none, none, none, none, none, steady);
+    Figure none = Figure.unknown(((Peak.None) peak).reason());
+    return new FlameResult(none, none, none, none, none, steady);
   }
 
-  private Peak peak(PreparedChannel flame, double lag) {
-    return PeakFinder.find(flame.trace(), from(), to(), context.held(Settings.PEAK_HOLD), lag);
+  private Peak peak(Trace trace) {
+    return PeakFinder.find(trace, from(), to(), context.held(Settings.PEAK_HOLD));
   }
 
   private double from() {
@@ -65,17 +66,57 @@ final class FlameAnalysis {
         : timeline.at(Event.FLAME_OUT).orElse(Double.POSITIVE_INFINITY);
   }
 
-  private FlameResult withPeak(PreparedChannel flame, Peak.Held shown, Figure steady) {
-    Optional<Lag> lag = flame.lag();
-    Peak.Held held =
-        lag.isPresent() && peak(flame, lag.get().seconds()) instanceof Peak.Held undone
-            ? undone
-            : shown;
-    Budget ofLag = lag.map(known -> ofLag(known, shown, held, flame.probe())).orElse(Budget.NONE);
+  private FlameResult withPeak(PreparedChannel flame, Peak.Held asRead, Figure steady) {
+    Figure read = peakBudget(flame.probe(), asRead).around(asRead.celsius(), Dimension.TEMPERATURE);
+    if (flame.lag().isEmpty() || !flame.probe().undoesLag()) {
+      return withPeak(read, asRead, steady, Optional.empty());
+    }
+    Lag lag = flame.lag().get();
+    Trace undone = LagUndoing.undo(flame.trace(), lag.seconds());
+    if (!(peak(undone) instanceof Peak.Held held)) {
+      return withPeak(read, asRead, steady, Optional.empty());
+    }
+    double rate = rateAt(held.at(), flame.trace(), undone, lag);
     Figure peak =
-        peakBudget(flame.probe(), shown, held)
-            .and(ofLag)
+        undoneBudget(flame, asRead, held, Math.abs(rate) * lag.uncertainty())
             .around(held.celsius(), Dimension.TEMPERATURE);
+    LagUndone result =
+        new LagUndone(
+            lag.figure(flame.probe()),
+            read,
+            addedBudget(flame.probe(), asRead, held, Math.abs(rate) * lag.uncertainty())
+                .around(held.celsius() - asRead.celsius(), Dimension.TEMPERATURE_DIFFERENCE));
+    return withPeak(peak, held, steady, Optional.of(result));
+  }
+
+  /** How fast the bead warmed over the hold, K/s. */
+  private double rateAt(double at, Trace read, Trace undone, Lag lag) {
+    double half = context.held(Settings.PEAK_HOLD) / 2;
+    double before = read.between(at - half, at + half).mean();
+    double after = undone.between(at - half, at + half).mean();
+    double rate = (after - before) / lag.seconds();
+    return Double.isFinite(rate) ? rate : 0;
+  }
+
+  private static Budget undoneBudget(
+      PreparedChannel flame, Peak.Held asRead, Peak.Held held, double ofLag) {
+    return Budget.of(
+            BudgetLine.independent(Influence.NOISE, Math.min(asRead.noise(), held.noise())),
+            BudgetLine.independent(Influence.PEAK_BIAS, held.biasUncertainty()))
+        .and(addedBudget(flame.probe(), asRead, held, ofLag))
+        .and(flame.probe().budget(held.celsius()));
+  }
+
+  /** What undoing the lag makes uncertain: the time constant, and the scatter that it lifts. */
+  private static Budget addedBudget(Probe probe, Peak.Held asRead, Peak.Held held, double ofLag) {
+    double added = held.noise() * held.noise() - asRead.noise() * asRead.noise();
+    return Budget.of(
+        BudgetLine.shared(Influence.LAG, ofLag, probe.key()),
+        BudgetLine.independent(Influence.LAG_NOISE, Math.sqrt(Math.max(0, added))));
+  }
+
+  private FlameResult withPeak(
+      Figure peak, Peak.Held held, Figure steady, Optional<LagUndone> lag) {
     double hold = context.held(Settings.PEAK_HOLD);
     Figure at =
         Budget.of(BudgetLine.independent(Influence.SAMPLING, hold / ROOT_12))
@@ -83,29 +124,14 @@ final class FlameAnalysis {
     Figure bias =
         Budget.of(BudgetLine.independent(Influence.PEAK_BIAS, held.biasUncertainty()))
             .around(held.bias(), Dimension.TEMPERATURE_DIFFERENCE);
-    Figure undone =
-        lag.isPresent()
-            ? ofLag.around(held.celsius() - shown.celsius(), Dimension.TEMPERATURE_DIFFERENCE)
-            : Figure.unknown("no time constant of the flame probe is told in sensors.csv");
-    return new FlameResult(peak, at, rise(peak), bias, undone, normalised(peak), steady);
+    return new FlameResult(peak, at, rise(peak), bias, normalised(peak), steady, lag);
   }
 
-  /** What undoing the lag is uncertain by: the time constant itself, and the noise it adds. */
-  private static Budget ofLag(Lag lag, Peak.Held shown, Peak.Held held, Probe probe) {
-    double share = lag.seconds() > 0 ? lag.uncertainty() / lag.seconds() : 0;
-    double added = held.noise() * held.noise() - shown.noise() * shown.noise();
+  private static Budget peakBudget(Probe probe, Peak.Held held) {
     return Budget.of(
-        BudgetLine.shared(
-            Influence.LAG, share * Math.abs(held.celsius() - shown.celsius()), probe.key()),
-        BudgetLine.independent(Influence.LAG_NOISE, Math.sqrt(Math.max(0, added))));
-  }
-
-  private static Budget peakBudget(Probe probe, Peak.Held shown, Peak.Held held) {
-    return Budget.of(
-        BudgetLine.independent(Influence.NOISE, Math.min(shown.noise(), held.noise())),
-        BudgetLine.independent(Influence.PEAK_BIAS, held.biasUncertainty()),
-        probe.resolutionLine(),
-        probe.toleranceLine(held.celsius()));
+            BudgetLine.independent(Influence.NOISE, held.noise()),
+            BudgetLine.independent(Influence.PEAK_BIAS, held.biasUncertainty()))
+        .and(probe.budget(held.celsius()));
   }
 
   private Figure rise(Figure peak) {
@@ -135,10 +161,8 @@ final class FlameAnalysis {
       return Figure.unknown("the flame column has fewer than 10 readings while the flame burnt");
     }
     Probe probe = flame.probe();
-    return Budget.of(
-            BudgetLine.independent(Influence.NOISE, steady.get().noise()),
-            probe.resolutionLine(),
-            probe.toleranceLine(steady.get().celsius()))
+    return Budget.of(BudgetLine.independent(Influence.NOISE, steady.get().noise()))
+        .and(probe.budget(steady.get().celsius()))
         .around(steady.get().celsius(), Dimension.TEMPERATURE);
   }
 }

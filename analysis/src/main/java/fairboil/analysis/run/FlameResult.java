@@ -1,6 +1,7 @@
 package fairboil.analysis.run;
 
 import fairboil.analysis.figure.Figure;
+import java.util.Optional;
 
 /**
  * What the flame channel of a run shows: the temperature of a bead, not of the gas.
@@ -10,23 +11,33 @@ import fairboil.analysis.figure.Figure;
  * @param peakRise peak less ambient, K
  * @param peakBias how much the highest average of a noisy trace was reckoned to read high, K: it
  *     has been taken off the peak
- * @param lagUndone by how much undoing the lag of the probe raised the peak, K; unknown where
- *     nobody asked for it
  * @param normalisedPeak peak restated for the reference ambient (slope 1), °C
  * @param steadyFlame median from gas lit (else pot on) to flame out, °C
+ * @param lag what undoing the lag of the probe did to the peak, where it was asked for and could be
  */
 public record FlameResult(
     Figure peak,
     Figure peakAt,
     Figure peakRise,
     Figure peakBias,
-    Figure lagUndone,
     Figure normalisedPeak,
-    Figure steadyFlame) {
+    Figure steadyFlame,
+    Optional<LagUndone> lag) {
+
+  /** A flame whose lag was not undone. */
+  public FlameResult(
+      Figure peak,
+      Figure peakAt,
+      Figure peakRise,
+      Figure peakBias,
+      Figure normalisedPeak,
+      Figure steadyFlame) {
+    this(peak, peakAt, peakRise, peakBias, normalisedPeak, steadyFlame, Optional.empty());
+  }
 
   /** A run whose flame is not known at all, for one reason. */
   public static FlameResult unknown(String reason) {
     Figure unknown = Figure.unknown(reason);
-    return new FlameResult(unknown, unknown, unknown, unknown, unknown, unknown, unknown);
+    return new FlameResult(unknown, unknown, unknown, unknown, unknown, unknown);
   }
 }

@@ -1,6 +1,5 @@
 package fairboil.analysis.run;
 
-import fairboil.analysis.trace.Lag;
 import fairboil.analysis.trace.SampleFate;
 import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Role;
@@ -17,7 +16,7 @@ import java.util.Optional;
  * @param probe the probe behind it
  * @param trace its clean trace, °C
  * @param samples what became of its readings
- * @param lag the lag of the probe, if it is known: told, or from a step in this channel
+ * @param lag the lag of the probe, if it is known: not undone in the trace
  */
 record PreparedChannel(
     String name,

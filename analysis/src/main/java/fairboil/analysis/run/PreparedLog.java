@@ -1,6 +1,5 @@
 package fairboil.analysis.run;
 
-import fairboil.analysis.trace.Lag;
 import fairboil.analysis.trace.SampleFate;
 import fairboil.analysis.trace.Screening;
 import fairboil.analysis.trace.Trace;
@@ -10,7 +9,6 @@ import fairboil.ingest.log.Channel;
 import fairboil.ingest.log.Log;
 import fairboil.ingest.log.TimeAxis;
 import fairboil.ingest.quantity.Dimension;
-import fairboil.ingest.sheet.TimeConstant;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -40,7 +38,7 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
       Optional<Screening.Screened> screened =
           USED.contains(channel.role()) ? screen(log, seconds, channel, context) : Optional.empty();
       if (screened.isPresent()) {
-        channels.add(prepare(screened.get(), channel, context));
+        channels.add(prepare(log, screened.get(), channel, context));
         if (!seen.add(channel.role())) {
           context
               .findings()
@@ -65,44 +63,20 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
   }
 
   private static PreparedChannel prepare(
-      Screening.Screened screened, Channel channel, RunContext context) {
-    Probe probe = new Probe(channel, context.run().key().study());
+      Log log, Screening.Screened screened, Channel channel, RunContext context) {
+    String study = context.run().key().study();
+    Probe probe = new Probe(channel, Voltages.coldJunction(log, channel, study), study);
     tell(screened, channel, context.findings());
     tellIfTooHot(probe, screened.trace(), channel, context.findings());
+    Trace trace = screened.trace().plus(probe.correction());
     return new PreparedChannel(
         channel.name(),
         channel.role(),
         channel.place(),
         probe,
-        screened.trace().plus(probe.correction()),
+        trace,
         screened.samples(),
-        lag(probe, screened.trace(), channel, context.findings()));
-  }
-
-  private static Optional<Lag> lag(Probe probe, Trace trace, Channel channel, Findings findings) {
-    Optional<TimeConstant> constant = probe.timeConstant();
-    if (constant.isEmpty()) {
-      return Optional.empty();
-    }
-    if (constant.get() instanceof TimeConstant.Told told) {
-      return Optional.of(Lag.told(told.time().value()));
-    }
-    Optional<Lag> found = Lag.ofStepIn(trace);
-    if (found.isPresent()) {
-      findings.note(
-          channel.place(),
-          Findings.words(
-              "its time constant is %.1f s, by the clearest step in the log",
-              found.get().seconds()),
-          "");
-    } else {
-      findings.warning(
-          channel.place(),
-          "no step in the log is clear enough to tell its time constant",
-          "hold the probe still in the air, put it into boiling water at once and keep it there for"
-              + " some time constants; or type the time in sensors.csv, such as 4 s");
-    }
-    return found;
+        Lag.of(probe, trace, channel.place(), context.findings()));
   }
 
   private static void tell(Screening.Screened screened, Channel channel, Findings findings) {

@@ -1,11 +1,13 @@
 package fairboil.analysis.run;
 
+import fairboil.analysis.figure.Budget;
 import fairboil.analysis.figure.BudgetLine;
 import fairboil.analysis.figure.Influence;
 import fairboil.analysis.sensor.SensorType;
 import fairboil.analysis.sensor.Thermocouple;
 import fairboil.analysis.sensor.Tolerance;
 import fairboil.analysis.sensor.ToleranceClass;
+import fairboil.ingest.choice.YesNo;
 import fairboil.ingest.log.Channel;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Quantity;
@@ -14,7 +16,6 @@ import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Sensor;
 import fairboil.ingest.sheet.SensorsSheet;
-import fairboil.ingest.sheet.TimeConstant;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -36,8 +37,11 @@ final class Probe {
   private final Optional<Sensor> sensor;
   private final Key key;
   private final double resolution;
+  private final Optional<ColdJunction> coldJunction;
 
-  Probe(Channel channel, String study) {
+  /** A probe; its cold junction where the channel is in volts. */
+  Probe(Channel channel, Optional<ColdJunction> coldJunction, String study) {
+    this.coldJunction = coldJunction;
     this.sensor = channel.sensor();
     this.key =
         sensor
@@ -87,9 +91,17 @@ final class Probe {
     return number(SensorsSheet.CORRECTION).orElse(0);
   }
 
-  /** Its lag, as far as it is told: by a time, or to be taken from a step in its trace. */
-  Optional<TimeConstant> timeConstant() {
-    return row().flatMap(row -> row.value(SensorsSheet.TIME_CONSTANT));
+  /** Its time constant, s, if it was told. */
+  OptionalDouble lag() {
+    return number(SensorsSheet.TIME_CONSTANT);
+  }
+
+  /** Whether its lag is to be undone. */
+  boolean undoesLag() {
+    return row()
+        .flatMap(row -> row.value(SensorsSheet.UNDO_LAG))
+        .filter(YesNo.YES::equals)
+        .isPresent();
   }
 
   /** The temperature it is rated to, °C, if it was told. */
@@ -102,18 +114,25 @@ final class Probe {
     return resolution;
   }
 
-  /** Standard uncertainty from the tolerance of its class, K: rectangular. */
+  /** Standard uncertainty from its class, and its cold junction where it has one, K. */
   double tolerance(double celsius) {
+    double ofJunction = coldJunction.map(it -> it.uncertainty(type(), celsius)).orElse(0.0);
+    return Math.hypot(ofClass(celsius), ofJunction);
+  }
+
+  /** Rectangular. */
+  private double ofClass(double celsius) {
     return Tolerance.halfWidth(type(), grade(), celsius)
             .orElseGet(() -> Tolerance.halfWidth(USUAL_TYPE, USUAL_CLASS, celsius).orElseThrow())
         / ROOT_3;
   }
 
-  BudgetLine toleranceLine(double celsius) {
-    return BudgetLine.shared(Influence.SENSOR_TOLERANCE, tolerance(celsius), key);
-  }
-
-  BudgetLine resolutionLine() {
-    return BudgetLine.independent(Influence.RESOLUTION, resolution / ROOT_12);
+  /** What the probe itself makes uncertain of a reading: its step, its class, its cold junction. */
+  Budget budget(double celsius) {
+    Budget own =
+        Budget.of(
+            BudgetLine.independent(Influence.RESOLUTION, resolution / ROOT_12),
+            BudgetLine.shared(Influence.SENSOR_TOLERANCE, ofClass(celsius), key));
+    return coldJunction.map(it -> own.and(it.line(type(), celsius))).orElse(own);
   }
 }

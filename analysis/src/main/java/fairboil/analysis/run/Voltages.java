@@ -2,6 +2,7 @@ package fairboil.analysis.run;
 
 import fairboil.analysis.sensor.SensorType;
 import fairboil.analysis.sensor.Thermocouple;
+import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.log.Channel;
 import fairboil.ingest.log.Log;
@@ -48,6 +49,20 @@ final class Voltages {
         channel.place(),
         "the " + channel.role().label() + " column " + problem,
         "log temperatures, or tell `type` and `cold junction` of the column in sensors.csv");
+  }
+
+  /** The cold junction of a channel in volts; empty for temperatures. */
+  static Optional<ColdJunction> coldJunction(Log log, Channel channel, String study) {
+    if (!channel.unit().measures(Dimension.VOLTAGE)) {
+      return Optional.empty();
+    }
+    return coldJunction(log, channel).map(cold -> ColdJunction.of(cold, median(cold), study));
+  }
+
+  private static double median(Channel cold) {
+    double[] celsius = cold.values().asDoubleArray();
+    double median = Trace.of(new double[celsius.length], celsius, 0).median();
+    return Double.isNaN(median) ? 0 : median;
   }
 
   private static Optional<Channel> coldJunction(Log log, Channel channel) {

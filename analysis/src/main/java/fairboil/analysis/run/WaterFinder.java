@@ -30,6 +30,7 @@ final class WaterFinder {
 
   private static final double MOST_KILOGRAMS = 50;
   private static final double START_SECONDS = 15;
+  private static final double SLOPE_SECONDS = 75;
   private static final double ABOVE_BOILING_KELVINS = 2;
 
   private final RunContext context;
@@ -199,9 +200,23 @@ final class WaterFinder {
       return Figure.unknown(
           "the temperature of the water at the start is not told, nor in the log");
     }
+    double warmed = warmed(water.get(), from.getAsDouble());
     Probe probe = water.get().probe();
     return Budget.of(
-            BudgetLine.shared(Influence.WATER_START, probe.tolerance(celsius), probe.key()))
-        .around(celsius, Dimension.TEMPERATURE);
+            BudgetLine.shared(Influence.WATER_START, probe.tolerance(celsius), probe.key()),
+            BudgetLine.independent(Influence.WATER_START, Math.abs(warmed) / ROOT_12))
+        .around(celsius - warmed, Dimension.TEMPERATURE);
+  }
+
+  /**
+   * By how much the water warmed until the middle of its first readings, as its probe shows it: on
+   * a slope r that begins with the heating, a probe of first order shows r (t − τ (1 − exp(−t/τ))).
+   */
+  private static double warmed(PreparedChannel water, double from) {
+    Trace next = water.trace().between(from + START_SECONDS, from + SLOPE_SECONDS);
+    double middle = START_SECONDS / 2;
+    double lag = water.lag().map(Lag::seconds).orElse(0.0);
+    double behind = lag > 0 ? lag * (1 - Math.exp(-middle / lag)) : 0;
+    return next.slope().orElse(0) * (middle - behind);
   }
 }

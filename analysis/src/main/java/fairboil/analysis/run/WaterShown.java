@@ -7,7 +7,6 @@ import fairboil.analysis.figure.Influence;
 import fairboil.analysis.trace.Boil;
 import fairboil.analysis.trace.BoilFinder;
 import fairboil.analysis.trace.BoilSearch;
-import fairboil.analysis.trace.Lag;
 import fairboil.analysis.trace.Peak;
 import fairboil.analysis.trace.PeakFinder;
 import fairboil.ingest.choice.Event;
@@ -23,7 +22,7 @@ import java.util.OptionalDouble;
  * @param boil the boil, or why there is none
  * @param hottest the hottest held water, °C
  * @param probe the probe in the water, if there is one
- * @param lag how it lags, if that is known
+ * @param lag its lag, if it is known; taken off the boil
  * @param levelUncertainty standard uncertainty of a plateau less the boiling point, K
  */
 record WaterShown(
@@ -98,9 +97,8 @@ record WaterShown(
     if (peak instanceof Peak.Held held) {
       return Budget.of(
               BudgetLine.independent(Influence.NOISE, held.noise()),
-              BudgetLine.independent(Influence.PEAK_BIAS, held.biasUncertainty()),
-              probe.resolutionLine(),
-              probe.toleranceLine(held.celsius()))
+              BudgetLine.independent(Influence.PEAK_BIAS, held.biasUncertainty()))
+          .and(probe.budget(held.celsius()))
           .around(held.celsius(), Dimension.TEMPERATURE);
     }
     return Figure.unknown(((Peak.None) peak).reason());
@@ -121,10 +119,8 @@ record WaterShown(
       return Figure.unknown(whyNot().orElseThrow());
     }
     Probe sensor = probe.orElseThrow();
-    return Budget.of(
-            BudgetLine.independent(Influence.NOISE, seen.level() * seen.heatingRate()),
-            sensor.resolutionLine(),
-            sensor.toleranceLine(seen.plateau()))
+    return Budget.of(BudgetLine.independent(Influence.NOISE, seen.level() * seen.heatingRate()))
+        .and(sensor.budget(seen.plateau()))
         .around(seen.plateau(), Dimension.TEMPERATURE);
   }
 

@@ -95,9 +95,17 @@ public final class BoilFinder {
     if (first instanceof Boil.Seen seen) {
       double lag = Math.max(search.lag(), USUAL_LAG_SECONDS);
       double rounded = Math.min(1.2 * lag * seen.heatingRate(), LINE_KELVINS / 2);
-      return rise(level.from(trace, seen.at() + 3 * lag), Math.max(scattered, rounded));
+      Level later = level.from(trace, seen.at() + 3 * lag);
+      Boil second = rise(later, Math.max(scattered, rounded));
+      return second instanceof Boil.Seen found && !later.isFlat(found.heatingRate())
+          ? levelledOff(later)
+          : second;
     }
     return first;
+  }
+
+  private static Boil levelledOff(Level level) {
+    return notSeen("the water levelled off slowly at %.1f °C instead of boiling", level.celsius());
   }
 
   private Boil rise(Level level, double rounded) {
@@ -120,11 +128,8 @@ public final class BoilFinder {
 
   private Boil meeting(Level level, int from, int end) {
     Line line = Line.through(trace, from, end);
-    if (line.slope() < LEAST_RATE
-        || Math.abs(level.line().slope()) > MOST_PLATEAU_SLOPE * line.slope()
-        || levelsOff(from, end)) {
-      return notSeen(
-          "the water levelled off slowly at %.1f °C instead of boiling", level.celsius());
+    if (line.slope() < LEAST_RATE || levelsOff(from, end)) {
+      return levelledOff(level);
     }
     double least = search.resolution() / Math.sqrt(12);
     Meeting meeting = meeting(level, line, from, end, least);
@@ -222,6 +227,12 @@ public final class BoilFinder {
 
     boolean isLong() {
       return seconds >= LONG_SECONDS;
+    }
+
+    /** Whether it rises or falls by little beside the rise before it, beyond scatter. */
+    boolean isFlat(double heatingRate) {
+      double allowed = MOST_PLATEAU_SLOPE * heatingRate + 2 * line.uncertaintyOfSlope();
+      return Math.abs(line.slope()) <= allowed;
     }
 
     static Level highest(Trace trace, double noise) {

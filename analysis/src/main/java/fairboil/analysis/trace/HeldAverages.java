@@ -4,9 +4,6 @@ package fairboil.analysis.trace;
  * Centred averages of a trace over a hold, on an even grid of times: the integral of the trace,
  * joined by straight lines across at most five sampling intervals, over the hold. NaN where the
  * hold leaves the trace, spans a longer gap or has fewer than three readings.
- *
- * <p>Where the lag of the probe is undone, {@code T + τ dT/dt} is averaged: its second part comes
- * to τ times the difference between the ends of the hold over the hold, so that no slope is needed.
  */
 final class HeldAverages {
 
@@ -27,11 +24,6 @@ final class HeldAverages {
 
   /** Averages whose hold lies between two times, a tenth of the hold or a reading apart. */
   static HeldAverages of(Trace trace, double from, double to, double hold) {
-    return of(trace, from, to, hold, 0);
-  }
-
-  /** The same with a lag undone of that time constant, s. */
-  static HeldAverages of(Trace trace, double from, double to, double hold, double lag) {
     Trace present = trace.withoutMissing();
     if (present.size() < LEAST_READINGS || !(to - from >= hold)) {
       return new HeldAverages(from, hold, hold, new double[0]);
@@ -41,7 +33,7 @@ final class HeldAverages {
     double step = Math.max(hold / 10, trace.interval());
     step = Math.max(step, (last - first) / LONGEST_GRID);
     int count = last < first ? 0 : (int) Math.floor((last - first) / step + 1e-9) + 1;
-    return new HeldAverages(first, step, hold, fill(present, first, step, count, hold, lag));
+    return new HeldAverages(first, step, hold, fill(present, first, step, count, hold));
   }
 
   double timeAt(int index) {
@@ -69,14 +61,12 @@ final class HeldAverages {
     return best;
   }
 
-  private static double[] fill(
-      Trace trace, double first, double step, int count, double hold, double lag) {
+  private static double[] fill(Trace trace, double first, double step, int count, double hold) {
     Integral integral = new Integral(trace);
     double[] averages = new double[count];
     for (int i = 0; i < count; i++) {
       double middle = first + i * step;
       averages[i] = integral.between(middle - hold / 2, middle + hold / 2) / hold;
-      averages[i] += lag == 0 ? 0 : lag * integral.rise() / hold;
     }
     return averages;
   }
@@ -91,7 +81,6 @@ final class HeldAverages {
     private final double slack;
     private int low;
     private int high;
-    private double rise;
 
     Integral(Trace trace) {
       times = trace.times();
@@ -114,21 +103,7 @@ final class HeldAverages {
       if (stretchOf[low] != stretchOf[end] || readings(from, to, end) < LEAST_READINGS) {
         return Double.NaN;
       }
-      rise = valueAt(to, high) - valueAt(from, low);
       return upTo(to, high) - upTo(from, low);
-    }
-
-    /** By how much the trace rose over the last span asked for, K. */
-    double rise() {
-      return rise;
-    }
-
-    private double valueAt(double time, int i) {
-      if (time <= times[i] || i + 1 >= times.length) {
-        return values[i];
-      }
-      double share = (time - times[i]) / (times[i + 1] - times[i]);
-      return values[i] + share * (values[i + 1] - values[i]);
     }
 
     private int readings(double from, double to, int end) {
@@ -150,7 +125,9 @@ final class HeldAverages {
       if (beyond <= 0 || i + 1 >= times.length) {
         return sums[i];
       }
-      return sums[i] + beyond * (values[i] + valueAt(time, i)) / 2;
+      double gap = times[i + 1] - times[i];
+      double value = values[i] + (values[i + 1] - values[i]) * beyond / gap;
+      return sums[i] + beyond * (values[i] + value) / 2;
     }
   }
 }

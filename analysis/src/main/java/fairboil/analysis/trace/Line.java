@@ -76,6 +76,11 @@ record Line(
     return Math.max(scatter, leastScatter) * Math.sqrt(variance * inflation);
   }
 
+  /** Standard uncertainty of the slope, K/s, the memory of the residuals allowed for. */
+  double uncertaintyOfSlope() {
+    return spread > 0 ? scatter * Math.sqrt((1 + memory) / (1 - memory) / spread) : 0;
+  }
+
   /** Standard uncertainty of the mean of the readings, K, their memory allowed for. */
   double uncertaintyOfMean(double leastScatter) {
     return Math.max(scatter, leastScatter)

@@ -35,13 +35,12 @@ public final class PeakFinder {
   private final double averagedNoise;
   private final double scatter;
 
-  private PeakFinder(Trace trace, HeldAverages averages, double lag) {
+  private PeakFinder(Trace trace, HeldAverages averages) {
     this.averages = averages;
     int reach = Math.max(2, (int) Math.round(SMOOTH_HOLDS * averages.hold / averages.step));
     this.smooth = Smoothing.parabolas(averages.values, reach);
     double independent = Noise.independentVariance(trace);
-    double ofEnds = 2 * lag * lag / (averages.hold * averages.hold);
-    this.averagedNoise = independent * (Math.min(1, trace.interval() / averages.hold) + ofEnds);
+    this.averagedNoise = independent * Math.min(1, trace.interval() / averages.hold);
     this.scatter = scatterOfAverages();
   }
 
@@ -54,19 +53,6 @@ public final class PeakFinder {
    * @param hold how long the peak must be held, s, above 0
    */
   public static Peak find(Trace trace, double from, double to, double hold) {
-    return find(trace, from, to, hold, 0);
-  }
-
-  /**
-   * Finds the peak that a probe without lag would have shown.
-   *
-   * @param trace the trace
-   * @param from start of the window, s
-   * @param to end of the window, s
-   * @param hold how long the peak must be held, s, above 0
-   * @param lag the time constant of the probe, s; 0 where nothing is to be undone
-   */
-  public static Peak find(Trace trace, double from, double to, double hold, double lag) {
     Trace present = trace.between(from, to).withoutMissing();
     if (present.size() == 0) {
       return new Peak.None("there is no reading in the window");
@@ -74,14 +60,14 @@ public final class PeakFinder {
     if (present.interval() <= 0 || hold < 2 * present.interval() * (1 - 1e-6)) {
       return new Peak.None(tooSparse(present, hold));
     }
-    HeldAverages averages = HeldAverages.of(present, from, to, hold, lag);
+    HeldAverages averages = HeldAverages.of(present, from, to, hold);
     return averages.indexOfHighest() < 0
         ? new Peak.None(
             String.format(
                 Locale.ROOT,
                 "no stretch of %.0f s in the window has at least 3 readings and no long gap",
                 hold))
-        : new PeakFinder(present, averages, lag).find();
+        : new PeakFinder(present, averages).find();
   }
 
   private static String tooSparse(Trace present, double hold) {

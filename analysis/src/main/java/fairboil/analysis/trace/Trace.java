@@ -1,6 +1,7 @@
 package fairboil.analysis.trace;
 
 import java.util.Arrays;
+import java.util.OptionalDouble;
 
 /**
  * Temperatures over time, as arrays: the working form of a channel. Times never decrease; a missing
@@ -10,6 +11,8 @@ public final class Trace {
 
   /** A gap of more than this many sampling intervals is not bridged. */
   static final int BRIDGED_INTERVALS = 5;
+
+  private static final int LEAST_FOR_SLOPE = 10;
 
   private final double[] seconds;
   private final double[] celsius;
@@ -83,6 +86,14 @@ public final class Trace {
   /** The median of the readings that are there; NaN for none. */
   public double median() {
     return Robust.median(celsius);
+  }
+
+  /** Slope of a line through the readings that are there, K/s; empty for fewer than 10. */
+  public OptionalDouble slope() {
+    Trace present = withoutMissing();
+    return present.size() < LEAST_FOR_SLOPE
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Line.through(present, 0, present.size()).slope());
   }
 
   /** The readings from one time to another, ends included. */

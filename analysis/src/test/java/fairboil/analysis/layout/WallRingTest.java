@@ -61,6 +61,50 @@ class WallRingTest {
     assertThat(Math.toDegrees(only(study).rotation().orNaN())).isCloseTo(-0.14999881, within(1e-8));
   }
 
+  /** A print whose bar of 100 mm measures 98 mm shows 60 / 0.98 where there are 60 mm. */
+  @Test
+  void placesReadFromAPrintAreCorrectedByItsBar() {
+    TestStudy study = ring6();
+    double[] off = {0, 1.2, -0.4, 0.3, -0.8, 0.6};
+    TestStudy printed = ring6();
+    for (int i = 0; i < 6; i++) {
+      double along = 60 * i + off[i];
+      int number = i + 1;
+      study.hole("A", "upper", number, along, 15);
+      printed.hole(
+          "A",
+          "upper",
+          number,
+          row ->
+              row.put(HolesSheet.ALONG, mm(along / 0.98))
+                  .put(HolesSheet.HEIGHT, mm(15 / 0.98))
+                  .put(HolesSheet.DIAMETER, mm(6))
+                  .put(HolesSheet.BAR, mm(98)));
+    }
+    assertThat(only(printed).rms().orNaN()).isCloseTo(only(study).rms().orNaN(), within(1e-12));
+    assertThat(only(printed).heightOffset().orNaN())
+        .isCloseTo(only(study).heightOffset().orNaN(), within(1e-12));
+  }
+
+  @Test
+  void barThatNoPrinterMakesIsToldAndNotUsed() {
+    TestStudy study = ring6();
+    for (int i = 0; i < 6; i++) {
+      double along = 60.0 * i;
+      study.hole(
+          "A",
+          "upper",
+          i + 1,
+          row ->
+              row.put(HolesSheet.ALONG, mm(along))
+                  .put(HolesSheet.HEIGHT, mm(15))
+                  .put(HolesSheet.BAR, mm(10)));
+    }
+    LayoutResult result = HoleLayout.of(study.finish());
+    assertThat(result.findings()).extracting(Finding::severity).contains(Severity.ERROR);
+    assertThat(result.rings().get(0).rms().orNaN()).isCloseTo(0, within(1e-12));
+  }
+
   @Test
   void heightsCountFromTheDatum() {
     TestStudy study = ring6();

@@ -6,6 +6,7 @@ import fairboil.analysis.figure.BudgetLine;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Influence;
 import fairboil.analysis.heat.BlockMeans;
+import fairboil.analysis.heat.CoolingFit;
 import fairboil.analysis.run.BoilResult;
 import fairboil.analysis.run.Conditions;
 import fairboil.analysis.run.EnergyResult;
@@ -89,14 +90,23 @@ final class Told {
   }
 
   RunResult result(Study study, double boilTime) {
-    Run run = study.runs().get(0);
+    return result(study, study.runs().get(0), boilTime);
+  }
+
+  RunResult result(Study study, Run run, double boilTime) {
     Figure water = told(burn.water(), WATER, Influence.WATER_MASS, Dimension.MASS);
-    Figure boil = told(boilTime, BOIL_TIME, Influence.BOIL_TIME, Dimension.DURATION);
+    Figure boil =
+        Double.isNaN(boilTime)
+            ? NOT_GIVEN
+            : told(boilTime, BOIL_TIME, Influence.BOIL_TIME, Dimension.DURATION);
     double pot = burn.pot() + off(POT_SHARE * burn.pot());
     return new RunResult(
         run,
         study.build(run.build()).orElseThrow(),
-        new Inclusion(Optional.empty(), Optional.empty(), Optional.empty()),
+        new Inclusion(
+            run.row().value(RunsSheet.EXCLUDE),
+            Optional.empty(),
+            run.row().value(RunsSheet.EXCLUDE_BOIL)),
         Optional.of(Outcome.BOILED),
         new Conditions(
             told(burn.ambient(), AIR, Influence.AMBIENT, Dimension.TEMPERATURE),
@@ -107,8 +117,7 @@ final class Told {
             told(burn.start(), START, Influence.WATER_START, Dimension.TEMPERATURE),
             NOT_GIVEN),
         new Timeline(List.of()),
-        new FlameResult(
-            NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN),
+        new FlameResult(NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN),
         new BoilResult(
             boil,
             Optional.empty(),
@@ -120,7 +129,13 @@ final class Told {
             NOT_GIVEN,
             NOT_GIVEN),
         new EnergyResult(
-            NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, Optional.empty()),
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN,
+            boil.isKnown() ? Budget.NONE.around(boilTime, Dimension.DURATION) : NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN,
+            Optional.empty()),
         FuelResult.unknown("it was not given"),
         new RunSketch(List.of(), 10, Optional.empty()),
         Optional.empty(),
@@ -135,14 +150,15 @@ final class Told {
     BlockMeans heating =
         BlockMeans.of(trace, Math.min(30, 0.1 * boil), boil, 60, 3, 0)
             .below(burn.boilingPoint() - 1.5);
-    double end = course.celsius().length - 1;
+    double end = trace.secondsAt(trace.size() - 1);
     BlockMeans cooling =
         BlockMeans.of(trace, course.potOff() + 30, end, 100, 3, course.potOff()).untilJump();
     return new HeatRecord(
         Optional.of(new HeatRecord.PotHeat(pot, doubt * POT_SHARE * burn.pot(), Optional.empty())),
         Optional.of(new HeatRecord.Part(0, heating)),
-        Optional.of(new HeatRecord.Part(course.potOff(), cooling)),
-        "",
+        Optional.of(new HeatRecord.Part(course.potOff(), cooling))
+            .filter(part -> CoolingFit.isEnough(part.blocks())),
+        "its pot was not logged as it cooled",
         told(course.waterLeft(), WATER, Influence.WATER_MASS, Dimension.MASS),
         0);
   }

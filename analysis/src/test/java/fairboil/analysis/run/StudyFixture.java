@@ -26,12 +26,12 @@ import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Sensor;
 import fairboil.ingest.sheet.SensorsSheet;
-import fairboil.ingest.sheet.TimeConstant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import tech.tablesaw.api.DoubleColumn;
 
 /** A study of one run, put together in a test. */
@@ -48,7 +48,8 @@ final class StudyFixture {
   private final List<Channel> channels = new ArrayList<>();
   private double[] seconds = new double[0];
   private OptionalDouble startOfDay = OptionalDouble.empty();
-  private Optional<TimeConstant> lag = Optional.empty();
+  private OptionalDouble lag = OptionalDouble.empty();
+  private final List<Consumer<Row.Builder>> sensorCells = new ArrayList<>();
 
   <T> StudyFixture set(Column<T> setting, T value) {
     settings.put(setting, value);
@@ -101,13 +102,15 @@ final class StudyFixture {
     return this;
   }
 
-  /** The time constant of the probes of channels added later, s. */
-  StudyFixture lag(double timeConstant) {
-    return lag(new TimeConstant.Told(Quantity.of(timeConstant, Unit.SECOND)));
+  /** A cell of sensors.csv for channels added later. */
+  <T> StudyFixture sensor(Column<T> column, T value) {
+    sensorCells.add(row -> row.put(column, value));
+    return this;
   }
 
-  StudyFixture lag(TimeConstant timeConstant) {
-    lag = Optional.of(timeConstant);
+  /** The time constant of the probes of channels added later, s. */
+  StudyFixture lag(double timeConstant) {
+    lag = OptionalDouble.of(timeConstant);
     return this;
   }
 
@@ -120,7 +123,8 @@ final class StudyFixture {
         Row.at(Place.of("sensors.csv", 2))
             .put(SensorsSheet.COLUMN, role.label())
             .put(SensorsSheet.ROLE, role);
-    lag.ifPresent(told -> row.put(SensorsSheet.TIME_CONSTANT, told));
+    lag.ifPresent(s -> row.put(SensorsSheet.TIME_CONSTANT, Quantity.of(s, Unit.SECOND)));
+    sensorCells.forEach(cell -> cell.accept(row));
     int empty = 0;
     for (double value : values) {
       empty += Double.isNaN(value) ? 1 : 0;

@@ -151,19 +151,6 @@ final class Cells {
     return new Reading.Read<>(new PotGiven.EmptyMass(read.value()), read.unit(), read.remark());
   }
 
-  /** The word {@value TimeConstant#STEP}, else a duration. */
-  static CellReader<TimeConstant> timeConstant() {
-    CellReader<Quantity> time = quantity(List.of(Dimension.DURATION));
-    return (text, context) ->
-        text.strip().equalsIgnoreCase(TimeConstant.STEP)
-            ? Reading.Read.of(new TimeConstant.OfStep())
-            : time.read(text, context)
-                .then(
-                    read ->
-                        new Reading.Read<>(
-                            new TimeConstant.Told(read.value()), read.unit(), read.remark()));
-  }
-
   static CellReader<Wind> wind() {
     return WindText::read;
   }

@@ -126,10 +126,6 @@ public final class Column<T> {
     return of(name, meaning, example, Cells.pot(), Dimension.MASS);
   }
 
-  static Column<TimeConstant> timeConstant(String name, String meaning, String example) {
-    return of(name, meaning, example, Cells.timeConstant(), Dimension.DURATION);
-  }
-
   static Column<Wind> wind(String name, String meaning, String example) {
     return of(name, meaning, example, Cells.wind(), Dimension.SPEED);
   }

@@ -57,12 +57,21 @@ public final class HolesSheet {
   public static final Column<Quantity> DIAMETER =
       Column.quantity("diameter", "diameter of the hole", "6.1 mm", Dimension.LENGTH);
 
+  /** Length of the 100 mm check bar of the print that the hole was read with. */
+  public static final Column<Quantity> BAR =
+      Column.quantity(
+          "bar",
+          "100 mm check bar of the print that it was read with, as measured (blank: right)",
+          "100 mm",
+          Dimension.LENGTH);
+
   /** The sheet. */
   public static final SheetSchema SCHEMA =
       new SheetSchema(
           "holes.csv",
           "a hole as measured",
-          List.of(BUILD, RING, HOLE, READING, ALONG, GAP, HEIGHT, X, Y, ANGLE, RADIUS, DIAMETER));
+          List.of(
+              BUILD, RING, HOLE, READING, ALONG, GAP, HEIGHT, X, Y, ANGLE, RADIUS, DIAMETER, BAR));
 
   private HolesSheet() {}
 }

@@ -57,12 +57,17 @@ public final class SensorsSheet {
   public static final Column<String> COLD_JUNCTION =
       Column.text("cold junction", "column with the cold junction temperature", "Tint");
 
-  /** Time to follow a step to 63 %; its lag is then undone. */
-  public static final Column<TimeConstant> TIME_CONSTANT =
-      Column.timeConstant(
-          "time constant",
-          "time to follow a step to 63 %, or `step` where the log holds one; the lag is undone",
-          "4 s");
+  /** Time to follow a step to 63 %. */
+  public static final Column<Quantity> TIME_CONSTANT =
+      Column.quantity("time constant", "time to follow a step to 63 %", "4 s", Dimension.DURATION);
+
+  /** Whether its lag is to be undone in the peak of a flame. */
+  public static final Column<YesNo> UNDO_LAG =
+      Column.choice(
+          "undo lag",
+          "whether its lag is to be undone: by its time constant, else by a step in the trace",
+          "no",
+          YesNo.class);
 
   /** Where the probe was. */
   public static final Column<String> POSITION =
@@ -95,6 +100,7 @@ public final class SensorsSheet {
               CORRECTION,
               COLD_JUNCTION,
               TIME_CONSTANT,
+              UNDO_LAG,
               POSITION,
               RATED_TO,
               DAY_FIRST));

@@ -112,9 +112,6 @@ final class RunFigures {
     figures.put("peak at", run.flame().peakAt());
     figures.put("peak above air", run.flame().peakRise());
     figures.put("taken off for noise", run.flame().peakBias());
-    if (run.flame().lagUndone().isKnown()) {
-      figures.put("added for the lag of the probe", run.flame().lagUndone());
-    }
     figures.put("steady flame", run.flame().steadyFlame());
     return figures;
   }

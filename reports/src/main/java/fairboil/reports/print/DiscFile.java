@@ -38,7 +38,7 @@ final class DiscFile {
   /** How a disc is cut up for a paper. */
   static DiscTiles tiles(Disc disc, Paper paper) {
     return DiscTiles.of(
-        disc.radius(),
+        disc,
         paper.shortSide() - 2 * Booklet.MARGIN - BAR,
         paper.longSide() - TOP - Booklet.MARGIN - Booklet.FOOT - CheckBars.HEIGHT);
   }
@@ -77,8 +77,8 @@ final class DiscFile {
     double right = left + tiles.width();
     double bottom = TOP + tiles.height();
     String piece = "Piece " + (tile.row() + 1) + "-" + (tile.column() + 1);
-    double tabRight = tile.column() + 1 < tiles.across() ? DiscTiles.TAB : 0;
-    double tabBelow = tile.row() + 1 < tiles.down() ? DiscTiles.TAB : 0;
+    double tabRight = tile.column() + 1 < tiles.across().pieces() ? DiscTiles.TAB : 0;
+    double tabBelow = tile.row() + 1 < tiles.down().pieces() ? DiscTiles.TAB : 0;
     page.text(piece + " (row-column)", left, TOP - 1.2, Type.SMALL_STRONG, Canvas.Side.LEFT);
     if (tabRight > 0) {
       page.fill(right, TOP, tabRight, tiles.height(), Ink.PALE);

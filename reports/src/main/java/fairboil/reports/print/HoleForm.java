@@ -62,8 +62,7 @@ final class HoleForm {
             "Read each hole twice, the strip or disc laid on anew. Type a row for each hole and"
                 + " reading into holes.csv, with units. On a wall, give along or gap; on a base,"
                 + " x and y, or angle and radius.");
-    RingWords.blanks(
-        flow, List.of("read by", "date", "read with", "bar as measured (mm)", "factor"));
+    RingWords.blanks(flow, List.of("read by", "date", "read with", "bar as measured (mm)"));
     flow.paragraph(PrintWords.FACTOR, Type.SMALL);
     Map<String, Integer> before = new HashMap<>();
     for (Ring ring : owners.of(build)) {

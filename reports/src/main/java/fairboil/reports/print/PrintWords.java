@@ -10,7 +10,7 @@ final class PrintWords {
   static final String BAR =
       "Print at 100 % (“actual size”, never “fit to page”) and check with a steel rule. If a bar"
           + " is not right, print again; if it cannot be cured, do not mark holes with this sheet,"
-          + " and multiply each length read on it by the bar as measured in mm, divided by 100.";
+          + " and type the bar as measured beside each hole read with it, under bar in holes.csv.";
 
   static final List<String> PRINTER =
       List.of(
@@ -21,16 +21,17 @@ final class PrintWords {
               + " as it gets.",
           "If the bar is longer or shorter than that, look through the printer’s settings and"
               + " print again. Do not mark holes with a sheet whose bar is wrong.",
-          "A sheet with a wrong bar may still be read from, if each reading is corrected: true"
-              + " length = length read × (bar as measured, in mm) ÷ 100. A bar of 98.5 mm makes the"
-              + " factor 0.985, and a reading of 150.0 becomes 147.8 mm. Correct along, gap, height,"
-              + " x, y, radius and diameter in this way before typing them into holes.csv; angles"
-              + " need no correction. Write the factor into the notes of the build.");
+          "A sheet with a wrong bar may still be read from: type the bar as measured under bar in"
+              + " holes.csv, beside each hole read with the sheet, and along, gap, height, x, y and"
+              + " radius are corrected by it: true length = length read × bar ÷ 100 mm. With a bar of"
+              + " 98.5 mm, a reading of 150.0 counts as 147.8 mm. Read diameters with callipers or a"
+              + " drill: they are taken as typed.");
 
   static final String FACTOR =
-      "If the check bar of the strip or disc does not measure 100 mm, multiply every length read"
-          + " on it by the factor (bar as measured, in mm, divided by 100) before typing it. Lengths"
-          + " read with a steel rule or callipers need no factor. Factor 1 if the bar is right.";
+      "If the check bar of the strip or disc does not measure 100 mm, type its length as measured"
+          + " under bar in holes.csv beside each hole read with it: places are then corrected. Leave"
+          + " bar empty if it is right, or where places were read with a steel rule. Diameters are"
+          + " read with callipers or a drill.";
 
   static final String BOTH_WAYS =
       "Measure the upright bar too: a printer may stretch the paper in one direction only.";

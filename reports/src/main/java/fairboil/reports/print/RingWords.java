@@ -81,7 +81,7 @@ final class RingWords {
 
   /** Room to write down what the bar measured. */
   static void corrections(Flow flow) {
-    blanks(flow, List.of("bar as measured (mm)", "÷ 100 = factor", "by", "date"));
+    blanks(flow, List.of("bar as measured (mm)", "by", "date"));
   }
 
   /** A line of blanks to fill in. */

@@ -1,36 +1,22 @@
 package fairboil.reports.template;
 
 import fairboil.analysis.plan.Plan;
-import fairboil.analysis.plan.RunningOrder.Block;
 import fairboil.ingest.Study;
 import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.RunsSheet;
-import java.util.HashSet;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** A sheet of runs with the running order filled in and everything else empty. */
 public final class RunsToFill {
 
-  private final Study study;
-  private final Set<String> taken = new HashSet<>();
-  private int order;
-
-  private RunsToFill(Study study) {
-    this.study = study;
-    study.runs().forEach(run -> taken.add(run.key().name()));
-  }
+  private RunsToFill() {}
 
   /**
-   * The sheet: {@code runs.csv} of the next tests, with no name of a run that the study has.
+   * The sheet: {@code runs.csv} of the next tests.
    *
    * @param study the study that the plan is for
    */
   public static String of(Study study, Plan plan) {
-    return new RunsToFill(study).text(plan);
-  }
-
-  private String text(Plan plan) {
     StringBuilder text = new StringBuilder(StudyTemplate.BYTE_ORDER_MARK);
     text.append(
             RunsSheet.SCHEMA.columns().stream()
@@ -39,41 +25,33 @@ public final class RunsToFill {
         .append('\n');
     text.append("# running order of ").append(study.name().replace('\n', ' '));
     text.append("; a block is a day or days that follow each other\n");
-    for (Block block : plan.order().blocks()) {
-      text.append("# block ").append(block.number()).append('\n');
-      block.builds().forEach(build -> row(block, build, text));
+    int block = 0;
+    for (PlannedRun run : PlannedRun.of(study, plan)) {
+      if (run.block() != block) {
+        block = run.block();
+        text.append("# block ").append(block).append('\n');
+      }
+      text.append(row(run)).append('\n');
     }
     return text.toString();
   }
 
-  private void row(Block block, String build, StringBuilder text) {
-    String name = name(build);
-    order++;
-    text.append(
-            RunsSheet.SCHEMA.columns().stream()
-                .map(column -> StudyTemplate.quoted(cell(column, block, build, name)))
-                .collect(Collectors.joining(",")))
-        .append('\n');
+  private static String row(PlannedRun run) {
+    return RunsSheet.SCHEMA.columns().stream()
+        .map(column -> StudyTemplate.quoted(cell(column, run)))
+        .collect(Collectors.joining(","));
   }
 
-  private String name(String build) {
-    int number = 1;
-    while (!taken.add(build + "-" + number)) {
-      number++;
-    }
-    return build + "-" + number;
-  }
-
-  private String cell(Column<?> column, Block block, String build, String name) {
+  private static String cell(Column<?> column, PlannedRun run) {
     if (column == RunsSheet.RUN) {
-      return name;
+      return run.name();
     }
     if (column == RunsSheet.BUILD) {
-      return build;
+      return run.build();
     }
     if (column == RunsSheet.SITE) {
-      return block.site().orElse("");
+      return run.site().orElse("");
     }
-    return column == RunsSheet.ORDER ? String.valueOf(order) : "";
+    return column == RunsSheet.ORDER ? String.valueOf(run.order()) : "";
   }
 }

@@ -5,6 +5,7 @@ import fairboil.analysis.figure.Interval;
 import fairboil.analysis.heat.ScalingBias;
 import fairboil.analysis.normalise.LossGroup;
 import fairboil.analysis.normalise.Normalisation;
+import fairboil.analysis.run.LagUndone;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.choice.Lid;
 import fairboil.ingest.choice.NormaliseBy;
@@ -109,10 +110,8 @@ public final class HeatWords {
   /** The steps from readings to a normalised boil time. */
   public static Map<String, Figure> chain(RunResult run) {
     Map<String, Figure> steps = new LinkedHashMap<>();
+    run.flame().lag().ifPresent(lag -> putLag(steps, lag));
     steps.put("held peak of the flame, taken off for noise", run.flame().peakBias());
-    if (run.flame().lagUndone().isKnown()) {
-      steps.put("held peak of the flame, added for the lag of the probe", run.flame().lagUndone());
-    }
     steps.put("held peak of the flame", run.flame().peak());
     steps.put("air temperature", run.conditions().ambient());
     steps.put("boiling point", run.conditions().boilingPoint());
@@ -127,6 +126,12 @@ public final class HeatWords {
     steps.put("boil time restated by heat balance", run.energy().heatBalanceBoilTime());
     steps.put("normalised boil time", run.energy().normalisedBoilTime());
     return steps;
+  }
+
+  private static void putLag(Map<String, Figure> steps, LagUndone lag) {
+    steps.put("time constant of the flame probe", lag.timeConstant());
+    steps.put("held peak of the flame as read", lag.asRead());
+    steps.put("held peak of the flame, added for the lag of its probe", lag.added());
   }
 
   /** A share in percent. */

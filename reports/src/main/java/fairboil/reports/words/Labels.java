@@ -18,8 +18,9 @@ public final class Labels {
       case RESOLUTION -> "smallest step of the instrument";
       case SENSOR_TOLERANCE -> "tolerance of the probe";
       case PLACEMENT -> "place of the probe";
+      case COLD_JUNCTION -> "cold junction";
       case LAG -> "lag of the probe";
-      case LAG_NOISE -> "noise added by undoing the lag";
+      case LAG_NOISE -> "scatter that undoing the lag adds";
       case SCALE -> "scale";
       case STOPWATCH -> "stopwatch";
       case SAMPLING -> "time between readings";

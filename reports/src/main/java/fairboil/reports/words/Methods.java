@@ -60,15 +60,6 @@ public final class Methods {
                   + " hotter.",
               "A convention of this report."),
           method(
-              "Lag of a probe",
-              "Undone where sensors.csv tells a time constant \u03c4, or `step` for that of the"
-                  + " clearest step in the log. The boil comes \u03c4 earlier than the trace shows"
-                  + " it. The peak is that of T + \u03c4 dT/dt averaged over the hold; the noise that"
-                  + " this adds, and how well \u03c4 is known, are lines of its budget.",
-              "\u03c4 dT/dt + T = T without lag; after a step,"
-                  + " T(t) = T(s) + (T end (t \u2212 s) \u2212 \u222b T dt) / \u03c4",
-              "Lumped capacity, in any text on heat transfer."),
-          method(
               "Steady flame",
               "The median flame temperature from gas lit (or else pot on) to flame out.",
               "A convention of this report."),
@@ -177,8 +168,8 @@ public final class Methods {
               "Reading error of holes",
               "What reading adds to an RMS adds in squares, so that of perfect holes is taken off"
                   + " each build's; what its scatter still does to the slope is found by adding more"
-                  + " of it in simulation and going back along the curve. It is not tried where a"
-                  + " ring was placed about as truly as it was read.",
+                  + " of it in simulation and going back along the curve. It is not tried where"
+                  + " rings were placed about as truly as they were read.",
               "RMS² true = RMS² − floor²",
               "SIMEX: Cook and Stefanski (1994), Stefanski and Cook (1995)."),
           method(

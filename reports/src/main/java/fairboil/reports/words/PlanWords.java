@@ -191,6 +191,6 @@ public final class PlanWords {
         + Plural.of(blocks, "block")
         + ": each stove once in each block, in a random order made from the seed. A block is a day,"
         + " or days that follow each other. The sheet to fill in is sheets/runs.csv beside this"
-        + " page.";
+        + " page, and the list to take outside sheets/running-order-a4.pdf (or -letter.pdf).";
   }
 }

@@ -109,13 +109,29 @@ class DiscScaleTest {
         .forEach(ring -> RingPlan.of(ring, new ArrayList<>()).ifPresent(plans::add));
     Disc disc = Disc.of(plans, new ArrayList<>()).orElseThrow();
     DiscTiles tiles = DiscFile.tiles(disc, Paper.LETTER);
-    assertThat(tiles.across() * tiles.width()).isGreaterThanOrEqualTo(2 * disc.radius());
-    assertThat(tiles.down() * tiles.height()).isGreaterThanOrEqualTo(2 * disc.radius());
-    assertThat(tiles.tiles()).hasSize(tiles.across() * tiles.down()).hasSizeGreaterThan(4);
+    DiscTiles.Row across = tiles.across();
+    DiscTiles.Row down = tiles.down();
+    assertThat(tiles.tiles()).hasSize(across.pieces() * down.pieces()).hasSizeGreaterThan(4);
     for (DiscTiles.Tile tile : tiles.tiles()) {
       assertThat(tiles.centreX(tile) + tile.column() * tiles.width())
-          .isEqualTo(tiles.across() * tiles.width() / 2, within(1e-9));
+          .isEqualTo(across.centre(), within(1e-9));
     }
+    for (DiscTiles.Row row : List.of(across, down)) {
+      assertThat(row.centre()).isGreaterThanOrEqualTo(disc.radius());
+      assertThat(row.pieces() * row.length() - row.centre()).isGreaterThanOrEqualTo(disc.radius());
+    }
+  }
+
+  /** Of a hole in the middle of two pieces each piece would show one half. */
+  @Test
+  void joinsKeepClearOfTheHoles() {
+    DiscTiles.Row row = DiscTiles.Row.of(100, 173, List.of(-70.0, 0.0, 70.0));
+    assertThat(row.pieces()).isEqualTo(2);
+    assertThat(row.clearance(List.of(-70.0, 0.0, 70.0))).isGreaterThanOrEqualTo(12);
+    assertThat(row.centre()).isBetween(100.0, 2 * 161 - 100.0);
+    // as far as the paper allows, where it is nearly full
+    DiscTiles.Row full = DiscTiles.Row.of(158, 173, List.of(0.0));
+    assertThat(full.clearance(List.of(0.0))).isBetween(1.5, 3.0);
   }
 
   private static double centreX(Paper paper) {

@@ -13,12 +13,14 @@ import fairboil.ingest.sheet.RingsSheet;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
 import fairboil.ingest.sheet.StopwatchSheet;
+import fairboil.reports.template.PlannedRun;
 import fairboil.reports.words.Cautions;
 import java.lang.reflect.Field;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class FormsTest {
@@ -141,9 +143,25 @@ class FormsTest {
   @Test
   void correctionOfReadingsIsToldInWords() {
     assertThat(text(Demo.study(), "strip-upper"))
-        .contains("true length = length read × (bar as measured, in mm) ÷ 100")
-        .contains("98.5 mm makes the factor 0.985, and a reading of 150.0 becomes 147.8 mm");
+        .contains("true length = length read × bar ÷ 100 mm")
+        .contains("With a bar of 98.5 mm, a reading of 150.0 counts as 147.8 mm");
     assertThat(150.0 * 98.5 / 100).isEqualTo(147.75);
+  }
+
+  @Test
+  void runningOrderHasALineForEachBurn() {
+    List<PlannedRun> runs = new ArrayList<>();
+    for (int i = 1; i <= 60; i++) {
+      runs.add(new PlannedRun(i, (i + 3) / 4, Optional.of("North"), "K" + i % 4, "K" + i + "-9"));
+    }
+    for (Paper paper : Paper.values()) {
+      Printed form = OrderForm.of("my study", runs, paper);
+      String text = Page.text(form.pdf());
+      assertThat(form.name()).isEqualTo("running-order-" + paper.slug() + ".pdf");
+      assertThat(text).contains("Block 1, at North", "Block 15, at North", "carbon monoxide");
+      runs.forEach(run -> assertThat(text).contains(run.order() + " " + run.name()));
+      assertThat(OrderForm.of("my study", runs, paper).pdf()).isEqualTo(form.pdf());
+    }
   }
 
   /** Text as it is drawn may break anywhere. */
