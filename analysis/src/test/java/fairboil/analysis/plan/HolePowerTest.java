@@ -46,7 +46,7 @@ class HolePowerTest {
   @Tag("long")
   @CsvSource({"8, 12, 0.8", "0.5, 15, 0.9", "12, 6, 0.8"})
   void promisedPowerIsMetAtLength(double stoves, double burns, double power) {
-    promise(stoves, burns, power, 5000);
+    promise(stoves, burns, power, 3000);
   }
 
   private static void promise(double stoves, double burns, double power, int trials) {
