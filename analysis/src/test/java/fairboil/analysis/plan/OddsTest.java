@@ -89,18 +89,30 @@ class OddsTest {
   /** The promise is kept: bounds are four standard errors of a share. */
   @Test
   void promisedPowerIsMet() {
-    promise(600);
+    promise(Kind.DIFFERENCE, 25, 600);
   }
 
   @Test
   @Tag("long")
   void promisedPowerIsMetAtLength() {
-    promise(10_000);
+    promise(Kind.DIFFERENCE, 25, 10_000);
   }
 
-  /** Two designs, stoves differing by 12 K, burns by 20 K; the difference wanted is 25 K. */
-  private static void promise(int trials) {
-    Wish wish = new Wish(Kind.DIFFERENCE, 25);
+  /** Designs that do not differ are found to be no different within 30 K as often as promised. */
+  @Test
+  void promisedPowerOfAMarginIsMet() {
+    promise(Kind.MARGIN, 30, 600);
+  }
+
+  @Test
+  @Tag("long")
+  void promisedPowerOfAMarginIsMetAtLength() {
+    promise(Kind.MARGIN, 30, 10_000);
+  }
+
+  /** Two designs, stoves differing by 12 K, burns by 20 K. */
+  private static void promise(Kind kind, double size, int trials) {
+    Wish wish = new Wish(kind, size);
     Spreads spreads = new Spreads(Spread.stated(20), Spread.stated(12));
     Odds odds = new Odds(wish, spreads, 2, Optional.empty(), 0.95);
     Answer.Need need = Answers.of(wish, spreads, odds, 0.8).advice(Basis.ESTIMATE).orElseThrow();
@@ -111,7 +123,7 @@ class OddsTest {
     RandomGenerator random = new SplittableRandom(71);
     int found = 0;
     for (int trial = 0; trial < trials; trial++) {
-      found += found(study, builds, need.runs(), random) ? 1 : 0;
+      found += found(study, wish, builds, need.runs(), random) ? 1 : 0;
     }
     double margin = 4 * Math.sqrt(promised * (1 - promised) / trials);
     assertThat((double) found / trials).isBetween(promised - margin, promised + margin);
@@ -128,10 +140,12 @@ class OddsTest {
     return study.finish();
   }
 
-  private static boolean found(Study study, int builds, int runs, RandomGenerator random) {
+  private static boolean found(
+      Study study, Wish wish, int builds, int runs, RandomGenerator random) {
+    double apart = wish.kind() == Kind.DIFFERENCE ? wish.size() : 0;
     List<RunResult> results = new ArrayList<>();
     for (int build = 0; build < 2 * builds; build++) {
-      double mean = 700 + (build < builds ? 0 : 25) + 12 * random.nextGaussian();
+      double mean = 700 + (build < builds ? 0 : apart) + 12 * random.nextGaussian();
       for (int run = 0; run < runs; run++) {
         results.add(
             TestRun.of(study, "B" + build + "-" + run)
@@ -142,6 +156,10 @@ class OddsTest {
     return Comparisons.of(study, results, 0.95).differences().stream()
         .filter(each -> each.measure() == Measure.NORMALISED_PEAK)
         .filter(each -> each.method() == Method.POOLED_BUILD_MEANS)
-        .anyMatch(each -> each.verdict() != Comparison.Verdict.NOT_SETTLED);
+        .anyMatch(
+            each ->
+                wish.kind() == Kind.MARGIN
+                    ? each.margin() <= wish.size()
+                    : each.verdict() != Comparison.Verdict.NOT_SETTLED);
   }
 }
