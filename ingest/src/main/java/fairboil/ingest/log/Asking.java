@@ -107,7 +107,8 @@ final class Asking {
     List<ChannelReader> unnamed = open.stream().filter(channel -> !isCounter(channel)).toList();
     List<ChannelReader> others = unnamed.isEmpty() ? open : unnamed;
     List<ChannelReader> candidates = temperatures.isEmpty() ? others : temperatures;
-    ChannelReader likely = hottest(candidates);
+    List<ChannelReader> offered = offered(candidates);
+    ChannelReader likely = hottest(offered);
     String ranges =
         candidates.stream()
             .map(channel -> channel.plan().column().name() + " holds " + channel.words())
@@ -117,9 +118,18 @@ final class Asking {
         "no column is called flame or water; " + ranges,
         "say in sensors.csv which column is the flame and which the water, a row each",
         row(likely.plan().column(), likely.range().likelyRole(), unit(likely)));
-    candidates.stream()
+    offered.stream()
         .filter(channel -> channel != likely && !channel.range().likelyRole().isEmpty())
         .forEach(this::suggest);
+  }
+
+  // A set point or a pressure is not offered beside what may be a reading.
+  private static List<ChannelReader> offered(List<ChannelReader> candidates) {
+    List<ChannelReader> readings =
+        candidates.stream()
+            .filter(channel -> !RoleWords.sayNoReading(channel.plan().column().header().words()))
+            .toList();
+    return readings.isEmpty() ? candidates : readings;
   }
 
   private static boolean isCounter(ChannelReader channel) {
