@@ -135,7 +135,8 @@ public final class StudyAnalysis {
         new WithExcluded(
             (int) excluded,
             BuildSummaries.of(study.builds(), all, confidence),
-            Claims.of(study, all, effects.effects(), confidence).results()));
+            Claims.of(study, all, effects.effects(), confidence).results(),
+            Comparisons.of(study, all, confidence).differences()));
   }
 
   /**

@@ -1,6 +1,7 @@
 package fairboil.analysis;
 
 import fairboil.analysis.claim.ClaimResult;
+import fairboil.analysis.compare.Comparison;
 import fairboil.analysis.group.BuildResult;
 import java.util.List;
 
@@ -11,12 +12,15 @@ import java.util.List;
  * @param runs how many runs are left out, wholly or for one of their measures
  * @param builds one result a build, in the order of the study
  * @param claims one result a claim, in the order of the study
+ * @param comparisons differences between builds, designs and conditions
  */
-public record WithExcluded(int runs, List<BuildResult> builds, List<ClaimResult> claims) {
+public record WithExcluded(
+    int runs, List<BuildResult> builds, List<ClaimResult> claims, List<Comparison> comparisons) {
 
   /** Copies the lists. */
   public WithExcluded {
     builds = List.copyOf(builds);
     claims = List.copyOf(claims);
+    comparisons = List.copyOf(comparisons);
   }
 }

@@ -130,11 +130,11 @@ class HiddenRunsTest {
     double offWater = 1 + 0.2 * random.nextGaussian();
     double offFlame = 1 + 0.2 * random.nextGaussian();
     OptionalDouble flameLag =
-        lagIsTold ? OptionalDouble.of(burn.flameLag * offFlame) : OptionalDouble.empty();
+        lagIsTold ? OptionalDouble.of(burn.flameLag / offFlame) : OptionalDouble.empty();
     List<Channel> channels =
         List.of(
             channel(Role.FLAME, burn.flameRead, flameLag),
-            channel(Role.WATER, burn.waterRead, OptionalDouble.of(burn.waterLag * offWater)));
+            channel(Role.WATER, burn.waterRead, OptionalDouble.of(burn.waterLag / offWater)));
     int size = burn.seconds.length;
     Log log = new Log(source, time, channels, new Ledger<RowFate>(size, size, Map.of()));
     return new OpenedLog(Optional.of(log), Optional.of(source), List.of());

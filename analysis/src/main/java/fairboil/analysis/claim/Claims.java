@@ -20,9 +20,13 @@ import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /** Tests the claims of a study. */
 public final class Claims {
+
+  /** Counts rarer than this are not looked at. */
+  private static final double NEGLIGIBLE = 1e-6;
 
   private final List<HoleEffect> effects;
   private final Subject.Finder finder;
@@ -147,11 +151,23 @@ public final class Claims {
   }
 
   private static String runsNeeded(double share, int runs, Interval bounds, double confidence) {
-    int n = runs + 1;
-    while (n <= Outlook.MOST && leaves(bounds, share((int) Math.rint(share * n), n, confidence))) {
-      n++;
+    return Outlook.clause(
+        Outlook.fewest(runs + 1, n -> power(share, n, bounds, confidence)),
+        "burns",
+        "the true share is");
+  }
+
+  /** How often so many burns settle it: the binomial chances of the counts that do. */
+  private static double power(double share, int runs, Interval bounds, double confidence) {
+    BinomialDistribution counts = BinomialDistribution.of(runs, share);
+    double power = 0;
+    for (int boiled = 0; boiled <= runs; boiled++) {
+      double chance = counts.probability(boiled);
+      if (chance > NEGLIGIBLE && !leaves(bounds, share(boiled, runs, confidence))) {
+        power += chance;
+      }
     }
-    return Outlook.clause(n, "burns", "share");
+    return power;
   }
 
   /** Whether an interval lies across a bound. */

@@ -21,11 +21,9 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  */
 record MostRuns(Relation relation, double shared) {
 
-  private static final double SHARE = 0.95;
+  static final double SHARE = 0.95;
 
   private static final int FEWEST_BUILDS = 3;
-
-  private static final double MOST_UNITS = Outlook.MOST + 1.0;
 
   /** The bound of runs of one stove, by factors of its scatter. */
   Evidence ofOneBuild(double[] runs, Optional<String> reason) {
@@ -40,7 +38,7 @@ record MostRuns(Relation relation, double shared) {
             runs.length,
             1,
             reason)
-        .with(outlook(runs.length, "burns of that stove"));
+        .with(MostRunsOutlook.ofOneBuild(this, mean, sd, runs.length));
   }
 
   private Estimate byFactors(double mean, double sd, int n, double confidence) {
@@ -66,12 +64,13 @@ record MostRuns(Relation relation, double shared) {
           "two builds say too little of most runs of others like them; it takes three at least");
     }
     RandomModelBounds bounds = RandomModelBounds.of(builds, random);
+    long seed = random.nextLong();
     return new Evidence(
             confidence -> Optional.of(bySimulation(bounds, confidence)),
             runs,
             builds.size(),
             Optional.empty())
-        .with(outlook(builds.size(), Scatter.builds(runs, builds.size())));
+        .with(MostRunsOutlook.ofBuilds(this, builds, seed));
   }
 
   private Estimate bySimulation(RandomModelBounds bounds, double confidence) {
@@ -100,25 +99,7 @@ record MostRuns(Relation relation, double shared) {
     return new Estimate(value, new Interval(value - down, value + up));
   }
 
-  /** By the root of the number of units: a rough guess, as what few units leave falls faster. */
-  private static Outlook outlook(int units, String unit) {
-    return (estimate, bounds, confidence) -> {
-      Interval interval = estimate.interval();
-      boolean belowIsNearer =
-          Math.abs(estimate.value() - bounds.low()) < Math.abs(bounds.high() - estimate.value());
-      double arm =
-          belowIsNearer ? estimate.value() - interval.low() : interval.high() - estimate.value();
-      double distance = Outlook.distance(estimate.value(), bounds);
-      double needed = Math.ceil(units * Math.pow(arm / distance, 2));
-      return Double.isFinite(needed)
-          ? Optional.of(
-              Outlook.clause(
-                  (int) Math.max(units + 1.0, Math.min(needed, MOST_UNITS)), unit, "estimate"))
-          : Optional.empty();
-    };
-  }
-
-  private static double normal(double share) {
+  static double normal(double share) {
     return NormalDistribution.of(0, 1).inverseCumulativeProbability(share);
   }
 }

@@ -3,12 +3,17 @@ package fairboil.analysis.claim;
 import fairboil.analysis.claim.ClaimResult.Estimate;
 import fairboil.analysis.figure.Interval;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.IntToDoubleFunction;
 
 /** About how many more units would settle a claim. */
 interface Outlook {
 
   /** Nobody burns more than this. */
   int MOST = 1000;
+
+  /** How often a study of the number that is named would settle the claim. */
+  double POWER = 0.8;
 
   /**
    * What would be needed for the interval to leave the nearest bound, as a clause.
@@ -19,17 +24,42 @@ interface Outlook {
    */
   Optional<String> needed(Estimate estimate, Interval bounds, double confidence);
 
+  /**
+   * The smallest number of units, from one on, whose power is {@link #POWER}; empty above {@link
+   * #MOST}. Power is taken to rise with the number.
+   */
+  static OptionalInt fewest(int from, IntToDoubleFunction power) {
+    int enough = from;
+    int tooFew = from - 1;
+    while (power.applyAsDouble(enough) < POWER) {
+      if (enough == MOST) {
+        return OptionalInt.empty();
+      }
+      tooFew = enough;
+      enough = Math.min(MOST, 2 * enough);
+    }
+    while (enough - tooFew > 1) {
+      int middle = (tooFew + enough) / 2;
+      if (power.applyAsDouble(middle) < POWER) {
+        tooFew = middle;
+      } else {
+        enough = middle;
+      }
+    }
+    return OptionalInt.of(enough);
+  }
+
   /** The clause for a number of units, or for more than anyone burns. */
-  static String clause(int needed, String unit, String what) {
-    return needed > MOST
+  static String clause(OptionalInt needed, String unit, String what) {
+    return needed.isEmpty()
         ? "more than " + MOST + " such " + unit + " would be needed to settle it"
         : "about "
-            + needed
+            + needed.getAsInt()
             + " such "
             + unit
-            + " would settle it, if the "
+            + " would be needed to settle it four times in five, if "
             + what
-            + " stays where it is";
+            + " as found here";
   }
 
   /** How far an estimate lies from the nearest bound. */

@@ -3,8 +3,10 @@ package fairboil.analysis.claim;
 import fairboil.analysis.claim.ClaimResult.Estimate;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
+import fairboil.analysis.model.Noncentral;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * The scatter behind an estimate, which falls with the root of the number of units.
@@ -33,17 +35,20 @@ record Scatter(
           ? Optional.of("with this sensor no number of " + unit + " would settle it")
           : Optional.empty();
     }
-    int n = units + 1;
-    while (n <= MOST && !isEnough(n, distance, confidence)) {
-      n++;
-    }
-    return Optional.of(Outlook.clause(n, unit, what));
+    OptionalInt needed = Outlook.fewest(units + 1, n -> power(n, distance, confidence));
+    return Optional.of(Outlook.clause(needed, unit, "the true " + what + " is"));
   }
 
-  private boolean isEnough(int n, double distance, double confidence) {
+  /**
+   * How often the interval of so many units leaves a bound at that distance: by the noncentral t
+   * distribution. What all share takes from the distance what it adds to the interval.
+   */
+  private double power(int n, double distance, double confidence) {
     double scatter = standardError * Math.sqrt((double) units / n);
-    double factor = Measured.coverageFactor(confidence, degreesOfFreedom + n - units);
-    return factor * Math.hypot(scatter, shared) < distance;
+    double df = degreesOfFreedom + n - units;
+    double factor = Measured.coverageFactor(confidence, df);
+    double left = distance - factor * (Math.hypot(scatter, shared) - scatter);
+    return scatter == 0 ? 1 : 1 - Noncentral.t(factor, df, left / scatter);
   }
 
   /** Builds with as many burns each as there are on average, such as {@code builds of 4 burns}. */

@@ -29,10 +29,12 @@ final class ReadingError {
   private static final double SPREAD = 1e-7;
 
   /**
-   * An RMS of fewer floors than this is little but reading error. Simulated studies have intervals
-   * that hold too rarely then, so there is no answer.
+   * Where the RMS of all rings together is less than this many floors, simulated studies have
+   * intervals that hold too rarely, so there is no answer. Of all together: rings that would be
+   * turned away one by one are those that happen to be read as good, and the rest then lie too
+   * close together, which makes the slope too steep.
    */
-  private static final double FEWEST_FLOORS = 1.2;
+  private static final double FEWEST_FLOORS = 2;
 
   private final Ring[] rings;
   private final Slope slope;
@@ -44,7 +46,7 @@ final class ReadingError {
 
   /**
    * The slope as it would be without errors of reading; its interval has what the headline's has
-   * beyond that of the line. Empty where a ring was placed about as truly as it was read.
+   * beyond that of the line. Empty where rings were placed about as truly as they were read.
    *
    * @param line the line through the means
    * @param means the mean of each build
@@ -57,7 +59,7 @@ final class ReadingError {
       EffectRow headline,
       double confidence,
       RandomGenerator random) {
-    if (!rings.stream().allMatch(ReadingError::isAboveItsFloor)) {
+    if (!areAboveTheirFloors(rings)) {
       return Optional.empty();
     }
     ReadingError reading = new ReadingError(rings, line, means);
@@ -73,10 +75,17 @@ final class ReadingError {
         : Optional.empty();
   }
 
-  private static boolean isAboveItsFloor(RingResult ring) {
-    return ring.rmsFloor().isKnown()
-        && ring.rms().isKnown()
-        && ring.rms().orNaN() >= FEWEST_FLOORS * ring.rmsFloor().orNaN();
+  private static boolean areAboveTheirFloors(List<RingResult> rings) {
+    double squares = 0;
+    double floors = 0;
+    for (RingResult ring : rings) {
+      if (!ring.rmsFloor().isKnown() || !ring.rms().isKnown()) {
+        return false;
+      }
+      squares += ring.rms().orNaN() * ring.rms().orNaN();
+      floors += ring.rmsFloor().orNaN() * ring.rmsFloor().orNaN();
+    }
+    return squares >= FEWEST_FLOORS * FEWEST_FLOORS * floors;
   }
 
   private static EffectRow row(Simex slope, LinearFit line, EffectRow headline, double confidence) {

@@ -38,6 +38,26 @@ public final class Noncentral {
   }
 
   /**
+   * The probability that sample mean ± {@code factor} sample standard deviations, of {@code n}
+   * normal values, lies within bounds.
+   *
+   * @param n at least 2
+   * @param mean the true mean
+   * @param sd the true standard deviation, above 0
+   */
+  public static double within(
+      int n, double factor, double low, double high, double mean, double sd) {
+    double unit = sd / Math.sqrt(n);
+    return Quadrature.overScale(
+        n - 1.0,
+        (high - low) / (2 * factor * sd),
+        1,
+        s ->
+            NORMAL.cumulativeProbability((high - factor * s * sd - mean) / unit)
+                - NORMAL.cumulativeProbability((low + factor * s * sd - mean) / unit));
+  }
+
+  /**
    * The probability of a noncentral F variable beyond {@code f}: the power of a test that finds
    * something from {@code f} on. With one degree of freedom above it is that of a two-sided t test.
    *

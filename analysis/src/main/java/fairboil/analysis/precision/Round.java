@@ -36,7 +36,7 @@ public record Round(
    * @param hFlag whether h is larger than chance makes it
    * @param k Mandel's k: its standard deviation over that of all sites; empty for one run
    * @param kFlag whether k is larger than chance makes it
-   * @param grubbs whether its mean is the highest or lowest and fails Grubbs's test
+   * @param grubbs whether its mean, or the pair with its neighbour at the end, fails Grubbs's test
    */
   public record AtSite(
       String site,

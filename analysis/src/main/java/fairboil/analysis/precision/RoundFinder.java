@@ -5,11 +5,13 @@ import fairboil.analysis.precision.Round.AtSite;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Puts side by side what the sites found of a stove that went round. */
 final class RoundFinder {
@@ -28,6 +30,8 @@ final class RoundFinder {
   private final double squares;
   private final int size;
 
+  private final Flag[] grubbs;
+
   private RoundFinder(Map<String, double[]> sites) {
     sites.forEach(
         (name, some) -> {
@@ -39,6 +43,7 @@ final class RoundFinder {
     this.spread = Math.sqrt(variance(means));
     this.squares = withSeveral().mapToDouble(RoundFinder::variance).sum();
     this.size = commonSize();
+    this.grubbs = grubbs();
   }
 
   /** What sites found of one stove; the values of each site. */
@@ -107,7 +112,45 @@ final class RoundFinder {
         hasH ? flagOfH(h) : Flag.NONE,
         hasK ? OptionalDouble.of(k) : OptionalDouble.empty(),
         hasK ? flagOfK(k) : Flag.NONE,
-        hasH ? grubbs(h) : Flag.NONE);
+        hasH ? grubbs[i] : Flag.NONE);
+  }
+
+  /** Grubbs's test of each mean, and where it finds no outlier, of the two on either side. */
+  private Flag[] grubbs() {
+    Flag[] flags = new Flag[means.length];
+    for (int i = 0; i < flags.length; i++) {
+      flags[i] = grubbs((means[i] - centre) / spread);
+    }
+    boolean outlier = Arrays.asList(flags).contains(Flag.OUTLIER);
+    if (!outlier && spread > 0) {
+      List<Integer> order =
+          IntStream.range(0, means.length)
+              .boxed()
+              .sorted(Comparator.comparingDouble(i -> means[i]))
+              .toList();
+      markPair(order.subList(0, Math.min(2, order.size())), flags);
+      markPair(order.subList(Math.max(0, order.size() - 2), order.size()), flags);
+    }
+    return flags;
+  }
+
+  private void markPair(List<Integer> pair, Flag[] flags) {
+    OutlierTests.grubbsPair(means.length)
+        .ifPresent(
+            limits -> {
+              Flag flag = Flag.of(-left(pair), -limits.fivePercent(), -limits.onePercent());
+              pair.forEach(i -> flags[i] = flag == Flag.NONE ? flags[i] : flag);
+            });
+  }
+
+  /** The share of the squares about their mean that is left without a pair of means. */
+  private double left(List<Integer> pair) {
+    double[] others =
+        IntStream.range(0, means.length)
+            .filter(i -> !pair.contains(i))
+            .mapToDouble(i -> means[i])
+            .toArray();
+    return variance(others) * (others.length - 1) / (spread * spread * (means.length - 1));
   }
 
   private Flag flagOfH(double h) {

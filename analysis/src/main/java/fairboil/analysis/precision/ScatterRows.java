@@ -9,13 +9,11 @@ import fairboil.ingest.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Collects the rows of scatter. */
 final class ScatterRows {
-
-  /** The difference of two runs that is exceeded once in twenty times, in standard deviations. */
-  private static final double LIMIT = 2.8;
 
   private final double confidence;
   private final List<Repeatability> rows = new ArrayList<>();
@@ -32,7 +30,7 @@ final class ScatterRows {
     double sd = Math.sqrt(within.value());
     Interval interval =
         VarianceComponents.intervalOfSd(within.squares(), within.degreesOfFreedom(), confidence);
-    OptionalDouble limit = OptionalDouble.of(LIMIT * sd);
+    OptionalDouble limit = OptionalDouble.of(Repeatability.LIMIT * sd);
     add(measure, Level.RUN_TO_RUN, "", sd, interval, within.degreesOfFreedom(), limit, burned);
   }
 
@@ -59,7 +57,7 @@ final class ScatterRows {
         components.sdTotal(),
         components.intervalTotal(confidence),
         (int) Math.max(1, components.degreesOfFreedomTotal()),
-        OptionalDouble.of(LIMIT * components.sdTotal()),
+        OptionalDouble.of(Repeatability.LIMIT * components.sdTotal()),
         burned);
   }
 
@@ -72,6 +70,7 @@ final class ScatterRows {
       int degreesOfFreedom,
       OptionalDouble limit,
       Burned burned) {
+    OptionalDouble mean = mean(measure, burned.values());
     rows.add(
         new Repeatability(
             measure,
@@ -80,16 +79,22 @@ final class ScatterRows {
             sd,
             interval,
             degreesOfFreedom,
-            relative(measure, sd, burned.values()),
+            mean.isPresent() ? OptionalDouble.of(sd / mean.getAsDouble()) : mean,
+            mean.isPresent() ? Optional.of(over(interval, mean.getAsDouble())) : Optional.empty(),
             limit,
             burned.size(),
             burned.stovesInOrder().size()));
   }
 
-  private static OptionalDouble relative(Measure measure, double sd, double[] values) {
+  private static Interval over(Interval interval, double mean) {
+    return new Interval(interval.low() / mean, interval.high() / mean);
+  }
+
+  /** The mean that scatter may be set against, if there is a natural zero. */
+  private static OptionalDouble mean(Measure measure, double[] values) {
     double mean = Arrays.stream(values).average().orElseThrow();
     return measure.dimension() == Dimension.TEMPERATURE || !(mean > 0)
         ? OptionalDouble.empty()
-        : OptionalDouble.of(sd / mean);
+        : OptionalDouble.of(mean);
   }
 }

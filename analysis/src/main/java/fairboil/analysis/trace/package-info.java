@@ -6,5 +6,8 @@
  * fairboil.analysis.trace.Ignition}, {@link fairboil.analysis.trace.FlameOut} and {@link
  * fairboil.analysis.trace.WaterLevels} find when things happened, each as a {@link
  * fairboil.analysis.trace.Sighting}.
+ *
+ * <p>The lag of a probe: {@link fairboil.analysis.trace.LagUndoing} undoes it, {@link
+ * fairboil.analysis.trace.StepResponse} reads it off a step.
  */
 package fairboil.analysis.trace;

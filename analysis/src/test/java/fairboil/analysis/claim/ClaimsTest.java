@@ -377,12 +377,12 @@ class ClaimsTest {
             row ->
                 claim(row, "boil time", Relation.AT_MOST, amount(425, Unit.SECOND))
                     .put(ClaimsSheet.ABOUT, named("design A")));
-    // mean 415, sd sqrt(111) of builds: t(n - 1) sqrt(111 / n) < 10 from n = 7: 2.4469 * 3.98 =
-    // 9.74
+    // R: pt(qt(.975, n - 1), n - 1, 10 / sqrt(111 / n), lower = FALSE) is 0.76 at 10, 0.81 at 11
     assertThat(result.verdict()).isEqualTo(Verdict.NOT_SETTLED);
     assertThat(result.reason())
         .contains(
-            "about 7 such builds of 3 burns each would settle it, if the mean stays where it is");
+            "about 11 such builds of 3 burns each would be needed to settle it four times in five,"
+                + " if the true mean is as found here");
   }
 
   /**
@@ -398,7 +398,9 @@ class ClaimsTest {
                     .put(ClaimsSheet.ABOUT, named("design A")));
     assertThat(result.verdict()).isEqualTo(Verdict.NOT_SETTLED);
     assertThat(result.reason())
-        .contains("about 36 such burns would settle it, if the share stays where it is");
+        .contains(
+            "about 36 such burns would be needed to settle it four times in five, if the true share"
+                + " is as found here");
   }
 
   @Test

@@ -64,7 +64,50 @@ class DesignsAndRingsTest {
     return HoleEffects.of(study, runs, new LayoutResult(rings, List.of()), 20, 0.95);
   }
 
+  /** The same with open areas that are off by so many square millimetres. */
+  private static HoleEffects.Outcome withAreas(double... off) {
+    Study study = study(8, false);
+    List<RunResult> runs = new ArrayList<>();
+    List<RingResult> rings = new ArrayList<>();
+    for (int i = 0; i < off.length; i++) {
+      for (int j = 0; j < 2; j++) {
+        runs.add(TestRun.of(study, "B" + i + "-" + j).peak(BURNS[i][j]).result());
+      }
+      rings.add(ring(i, "upper", UPPER[i], area(100 + off[i]), area(100)));
+    }
+    return HoleEffects.of(study, runs, new LayoutResult(rings, List.of()), 20, 0.95);
+  }
+
+  private static Figure area(double squareMillimetres) {
+    return Figure.known(Measured.of(squareMillimetres * 1e-6, 0, Dimension.AREA));
+  }
+
+  /** R: cor(upper, off). */
+  @Test
+  void openAreaThatGoesWithPositionCannotBeSeparatedFromIt() {
+    HoleEffects.Outcome together = withAreas(3, 1, 8, 9, 14, 13, 2, 15);
+    assertThat(together.checks().get(0).areaCorrelation().orElseThrow())
+        .isCloseTo(0.889975360818, within(1e-9));
+    assertThat(together.findings())
+        .anySatisfy(
+            finding ->
+                assertThat(finding.toString())
+                    .contains("hole position and open area went wrong together", "0.89")
+                    .contains("cannot be separated"));
+    HoleEffects.Outcome apart = withAreas(3, 9, 1, 2, 8, 3, 9, 4);
+    assertThat(apart.checks().get(0).areaCorrelation().orElseThrow())
+        .isCloseTo(-0.133971049698, within(1e-9));
+    assertThat(apart.findings())
+        .noneSatisfy(finding -> assertThat(finding.toString()).contains("separated"));
+  }
+
   private static RingResult ring(int build, String name, double millimetres) {
+    Figure unknown = Figure.unknown("it was not given");
+    return ring(build, name, millimetres, unknown, unknown);
+  }
+
+  private static RingResult ring(
+      int build, String name, double millimetres, Figure openArea, Figure intended) {
     Figure unknown = Figure.unknown("it was not given");
     return new RingResult(
         TestStudy.key("B" + build),
@@ -80,8 +123,8 @@ class DesignsAndRingsTest {
         unknown,
         unknown,
         unknown,
-        unknown,
-        unknown);
+        openArea,
+        intended);
   }
 
   private static Figure length(double millimetres) {

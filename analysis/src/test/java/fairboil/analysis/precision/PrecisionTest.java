@@ -16,6 +16,7 @@ import fairboil.ingest.Study;
 import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.RunsSheet;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -24,6 +25,7 @@ import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PrecisionTest {
 
@@ -230,6 +232,48 @@ class PrecisionTest {
     assertThat(OutlierTests.mandelH(8, 0.05)).isCloseTo(1.75, within(5e-3));
     assertThat(OutlierTests.mandelK(8, 3, 0.005)).isCloseTo(2.06, within(5e-3));
     assertThat(OutlierTests.mandelK(5, 3, 0.01)).isCloseTo(1.85, within(5e-3));
+  }
+
+  /** Table 5 of ISO 5725-2, typed from memory, against 100,000 drawn rounds of each size. */
+  @ParameterizedTest
+  @ValueSource(ints = {5, 6, 8, 10, 15, 20})
+  void criticalValuesOfPairs(int groups) {
+    RandomGenerator random = new SplittableRandom(groups);
+    OutlierTests.PairLimits limits = OutlierTests.grubbsPair(groups).orElseThrow();
+    int draws = 100_000;
+    int five = 0;
+    int one = 0;
+    for (int draw = 0; draw < draws; draw++) {
+      double[] means = new double[groups];
+      for (int i = 0; i < groups; i++) {
+        means[i] = random.nextGaussian();
+      }
+      Arrays.sort(means);
+      double left = squares(Arrays.copyOf(means, groups - 2)) / squares(means);
+      five += left < limits.fivePercent() ? 1 : 0;
+      one += left < limits.onePercent() ? 1 : 0;
+    }
+    // The levels are of both ends together; four standard errors of a share.
+    assertThat(five / (double) draws).isCloseTo(0.025, within(0.002));
+    assertThat(one / (double) draws).isCloseTo(0.005, within(0.0009));
+  }
+
+  private static double squares(double[] values) {
+    double mean = Arrays.stream(values).average().orElseThrow();
+    return Arrays.stream(values).map(x -> (x - mean) * (x - mean)).sum();
+  }
+
+  /** Two sites far out on one side hide each other from the test of one. */
+  @Test
+  void aPairFarOutIsMarkedAndKept() {
+    double[][] sites = new double[8][];
+    for (int i = 0; i < 8; i++) {
+      double mean = i >= 6 ? 700 + i : 600 + i;
+      sites[i] = new double[] {mean, mean + 3, mean - 4};
+    }
+    List<AtSite> found = round(of(round(sites))).sites();
+    assertThat(found.subList(0, 6)).extracting(AtSite::grubbs).containsOnly(Flag.NONE);
+    assertThat(found.subList(6, 8)).extracting(AtSite::grubbs).containsOnly(Flag.OUTLIER);
   }
 
   /** A site far out is marked and still counts. */

@@ -47,6 +47,30 @@ class RepeatabilitiesTest {
     assertThat(runs.relative().orElseThrow()).isCloseTo(0.01512 / 0.69, within(1e-3));
   }
 
+  /**
+   * The interval of a coefficient of variation against the one that allows for the error of the
+   * mean (Vangel, The American Statistician 50, 1996; formula from memory): {@code K / sqrt(((u +
+   * 2) / n - 1) K² + u / (n - 1))}, u the quantiles of chi-squared.
+   */
+  @Test
+  void coefficientOfVariationHasItsInterval() {
+    double[] runs = {270, 310, 295, 335, 300, 290, 322, 281, 305, 318};
+    Repeatability scatter = find(of(new double[][] {runs}), Level.RUN_TO_RUN);
+    double cv = scatter.relative().orElseThrow();
+    // R: sd(runs) / mean(runs)
+    assertThat(cv).isCloseTo(0.0649493325204, within(1e-9));
+    Interval interval = scatter.relativeInterval().orElseThrow();
+    double[] chiSquared = {19.0227678, 2.7003895}; // R: qchisq(c(.975, .025), 9)
+    double[] ends = {interval.low(), interval.high()};
+    for (int i = 0; i < 2; i++) {
+      double u = chiSquared[i];
+      double vangel = cv / Math.sqrt(((u + 2) / 10 - 1) * cv * cv + u / 9);
+      assertThat(ends[i]).isCloseTo(vangel, within(0.01 * vangel));
+    }
+    assertThat(scatter.limitInterval().orElseThrow().high())
+        .isCloseTo(2.8 * scatter.interval().high(), within(1e-9));
+  }
+
   /** Dyestuff2 of lme4 has less scatter between batches than chance: not seen, up to so much. */
   @Test
   void scatterThatIsNotSeenIsZeroUpToSomething() {

@@ -31,6 +31,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import tech.tablesaw.api.DoubleColumn;
 
 /** A study of one run, put together in a test. */
@@ -48,6 +49,7 @@ final class StudyFixture {
   private double[] seconds = new double[0];
   private OptionalDouble startOfDay = OptionalDouble.empty();
   private OptionalDouble lag = OptionalDouble.empty();
+  private final List<Consumer<Row.Builder>> sensorCells = new ArrayList<>();
 
   <T> StudyFixture set(Column<T> setting, T value) {
     settings.put(setting, value);
@@ -100,6 +102,12 @@ final class StudyFixture {
     return this;
   }
 
+  /** A cell of sensors.csv for channels added later. */
+  <T> StudyFixture sensor(Column<T> column, T value) {
+    sensorCells.add(row -> row.put(column, value));
+    return this;
+  }
+
   /** The time constant of the probes of channels added later, s. */
   StudyFixture lag(double timeConstant) {
     lag = OptionalDouble.of(timeConstant);
@@ -116,6 +124,7 @@ final class StudyFixture {
             .put(SensorsSheet.COLUMN, role.label())
             .put(SensorsSheet.ROLE, role);
     lag.ifPresent(s -> row.put(SensorsSheet.TIME_CONSTANT, Quantity.of(s, Unit.SECOND)));
+    sensorCells.forEach(cell -> cell.accept(row));
     int empty = 0;
     for (double value : values) {
       empty += Double.isNaN(value) ? 1 : 0;

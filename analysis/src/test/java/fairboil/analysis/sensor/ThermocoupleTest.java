@@ -137,8 +137,7 @@ class ThermocoupleTest {
     double from = type == SensorType.B ? 60 : Math.max(-200, thermocouple.lowest());
     for (double celsius = from; celsius <= thermocouple.highest(); celsius += 7.3) {
       double volts = thermocouple.volts(celsius);
-      assertThat(thermocouple.celsius(volts, 0).orElseThrow())
-          .isCloseTo(celsius, within(type == SensorType.B ? 0.02 : 0.001));
+      assertThat(thermocouple.celsius(volts, 0).orElseThrow()).isCloseTo(celsius, within(0.001));
     }
   }
 

@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -165,6 +167,7 @@ final class ComparisonViews {
             ColumnView.words("from"),
             ColumnView.numbers("standard deviation"),
             ColumnView.numbers("interval"),
+            ColumnView.numbers("share of the mean"),
             ColumnView.numbers("two runs differ by up to"),
             ColumnView.numbers("builds"),
             ColumnView.numbers("runs")),
@@ -179,12 +182,15 @@ final class ComparisonViews {
         CellView.of(ScatterWords.level(scatter)),
         CellView.number(ScatterWords.seen(from.display(), scatter), scatter.sd()),
         CellView.of(from.display().range(scatter.interval(), coarseness, dimension)),
-        scatter.limit().isPresent()
-            ? CellView.number(
-                from.display().value(scatter.limit().getAsDouble(), coarseness, dimension),
-                scatter.limit().getAsDouble())
-            : CellView.of(""),
+        orEmpty(ScatterWords.variation(scatter), scatter.relative()),
+        orEmpty(ScatterWords.limit(from.display(), scatter), scatter.limit()),
         FigureCells.count(scatter.builds()),
         FigureCells.count(scatter.runs()));
+  }
+
+  private static CellView orEmpty(Optional<String> text, OptionalDouble sortedBy) {
+    return text.isPresent() && sortedBy.isPresent()
+        ? CellView.number(text.get(), sortedBy.getAsDouble())
+        : CellView.of("");
   }
 }

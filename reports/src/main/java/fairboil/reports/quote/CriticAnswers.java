@@ -12,6 +12,7 @@ import fairboil.ingest.sheet.RunsSheet;
 import fairboil.reports.words.CheckWords;
 import fairboil.reports.words.ClaimWords;
 import fairboil.reports.words.EffectWords;
+import fairboil.reports.words.ExcludedWords;
 import fairboil.reports.words.FairnessTable;
 import fairboil.reports.words.FindingGroup;
 import fairboil.reports.words.Methods;
@@ -74,6 +75,7 @@ final class CriticAnswers {
         "Runs are left out for faults of the test, where the sheet says so, and where batch and fed"
             + " burns would be mixed; never for what they found.");
     text.table(List.of("run", "build", "what", "reason"), rows);
+    text.list(ExcludedWords.verdicts(results));
     WithExcluded with = new WithExcluded(results);
     if (!with.means().isEmpty()) {
       text.paragraph("Means of the builds concerned, without those runs and with them:");

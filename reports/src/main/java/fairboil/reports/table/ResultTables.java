@@ -22,6 +22,7 @@ public final class ResultTables {
         ComparisonTable.SCHEMA.of(
             ComparisonTable.pairs(results.comparisons(), results.rankComparisons())),
         RepeatabilityTable.SCHEMA.of(results.repeatability()),
+        VariationTable.SCHEMA.of(results.repeatability()),
         SiteTable.SCHEMA.of(SiteTable.rows(results.precision().rounds())),
         ProtocolTable.SCHEMA.of(results.protocol()),
         ClaimTable.SCHEMA.of(claims(results)),

@@ -30,14 +30,25 @@ public final class ExcludedWords {
     return results.withExcluded().map(words::sentences).orElse(List.of());
   }
 
+  /** Which verdicts, on claims and on differences, counting them would have changed. */
+  public static List<String> verdicts(Results results) {
+    ExcludedWords words = new ExcludedWords(results);
+    List<String> verdicts = new ArrayList<>();
+    results.withExcluded().map(words::ofClaims).ifPresent(verdicts::add);
+    verdicts.addAll(ExcludedComparisons.sentences(results));
+    return verdicts;
+  }
+
+  private String ofClaims(WithExcluded all) {
+    return "Had "
+        + (all.runs() == 1 ? "the run" : "the " + all.runs() + " runs")
+        + " above been counted: "
+        + claims(all)
+        + ".";
+  }
+
   private List<String> sentences(WithExcluded all) {
-    List<String> sentences = new ArrayList<>();
-    sentences.add(
-        "Had "
-            + (all.runs() == 1 ? "the run" : "the " + all.runs() + " runs")
-            + " above been counted: "
-            + claims(all)
-            + ".");
+    List<String> sentences = new ArrayList<>(verdicts(results));
     means(all).forEach(mean -> sentences.add("With " + them(all) + ", " + mean + "."));
     return sentences;
   }

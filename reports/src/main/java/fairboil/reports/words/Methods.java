@@ -168,8 +168,8 @@ public final class Methods {
               "Reading error of holes",
               "What reading adds to an RMS adds in squares, so that of perfect holes is taken off"
                   + " each build's; what its scatter still does to the slope is found by adding more"
-                  + " of it in simulation and going back along the curve. It is not tried where a"
-                  + " ring was placed about as truly as it was read.",
+                  + " of it in simulation and going back along the curve. It is not tried where"
+                  + " rings were placed about as truly as they were read.",
               "RMS² true = RMS² − floor²",
               "SIMEX: Cook and Stefanski (1994), Stefanski and Cook (1995)."),
           method(

@@ -2,6 +2,7 @@ package fairboil.reports.words;
 
 import fairboil.analysis.precision.Repeatability;
 import fairboil.ingest.quantity.Dimension;
+import java.util.Optional;
 
 /** What is said of scatter. */
 public final class ScatterWords {
@@ -21,5 +22,38 @@ public final class ScatterWords {
     return scatter.sd() == 0
         ? "not seen; up to " + display.value(scatter.interval().high(), 0, dimension)
         : display.value(scatter.sd(), scatter.sd() / 5, dimension);
+  }
+
+  /**
+   * The coefficient of variation with its interval, such as {@code 5.2 % (3.9 to 7.8 %)}; none of
+   * temperatures.
+   */
+  public static Optional<String> variation(Repeatability scatter) {
+    return scatter
+        .relativeInterval()
+        .map(
+            interval ->
+                scatter.sd() == 0
+                    ? "not seen; up to " + Display.percent(interval.high())
+                    : Display.percent(scatter.relative().orElseThrow())
+                        + " ("
+                        + Display.percent(interval.low()).replace("\u00a0%", "")
+                        + " to "
+                        + Display.percent(interval.high())
+                        + ")");
+  }
+
+  /** What two runs differ by at most, 19 times in 20, with its interval. */
+  public static Optional<String> limit(Display display, Repeatability scatter) {
+    Dimension dimension = scatter.measure().dimension().ofDifference();
+    double coarseness = scatter.sd() / 5;
+    return scatter
+        .limitInterval()
+        .map(
+            interval ->
+                display.value(scatter.limit().orElseThrow(), coarseness, dimension)
+                    + " ("
+                    + display.range(interval, coarseness, dimension)
+                    + ")");
   }
 }

@@ -82,7 +82,8 @@ class QuoteTest {
         .contains("  quote/data.zip\n", "  quote/critic.md\n", "-175mm.pdf\n", "-85mm-grey.png\n");
     assertFingerprint(first, unpacked);
     assertThat(Files.readString(first.resolve("quote/critic.md")))
-        .contains("a dog knocked the pot off", "before the first burn", "went out");
+        .contains("a dog knocked the pot off", "before the first burn", "went out")
+        .contains("differences between those very stoves,", "Had the run above been counted:");
   }
 
   /** The fingerprint in the citation is that of the list, and the list is true. */

@@ -66,6 +66,9 @@ class ResultTablesTest {
             + " method, verdict");
     assertHeader("repeatability.csv", "measure, level, sd, ci_low, ci_high, df");
     assertHeader(
+        "variation.csv",
+        "measure, level, cv, cv_ci_low, cv_ci_high, limit, limit_ci_low, limit_ci_high");
+    assertHeader(
         "claims.csv",
         "claim, text, measure, verdict, estimate, ci_low, ci_high, confidence, wording");
     assertHeader("findings.csv", "severity, file, line, column, what, remedy");

@@ -127,6 +127,7 @@ class CompareWordsTest {
         interval,
         4,
         OptionalDouble.empty(),
+        Optional.empty(),
         OptionalDouble.empty(),
         20,
         5);
