@@ -15,6 +15,9 @@ import java.util.stream.Collectors;
 /** Asks what a log leaves unsaid of its columns, with the very row of {@code sensors.csv}. */
 final class Asking {
 
+  // No flame of wood is hotter, in any unit.
+  private static final double HOTTEST = 3500;
+
   private final List<ChannelReader> channels;
   private final Remarks remarks;
   private final int headerLine;
@@ -123,11 +126,12 @@ final class Asking {
         .forEach(this::suggest);
   }
 
-  // A set point or a pressure is not offered beside what may be a reading.
+  // A set point, a pressure or a count of time is not offered beside what may be a reading.
   private static List<ChannelReader> offered(List<ChannelReader> candidates) {
     List<ChannelReader> readings =
         candidates.stream()
             .filter(channel -> !RoleWords.sayNoReading(channel.plan().column().header().words()))
+            .filter(channel -> channel.range().highest() <= HOTTEST)
             .toList();
     return readings.isEmpty() ? candidates : readings;
   }
