@@ -15,6 +15,9 @@ import java.util.stream.Collectors;
 /** Asks what a log leaves unsaid of its columns, with the very row of {@code sensors.csv}. */
 final class Asking {
 
+  // No flame of wood is hotter, in any unit.
+  private static final double HOTTEST = 3500;
+
   private final List<ChannelReader> channels;
   private final Remarks remarks;
   private final int headerLine;
@@ -107,7 +110,8 @@ final class Asking {
     List<ChannelReader> unnamed = open.stream().filter(channel -> !isCounter(channel)).toList();
     List<ChannelReader> others = unnamed.isEmpty() ? open : unnamed;
     List<ChannelReader> candidates = temperatures.isEmpty() ? others : temperatures;
-    ChannelReader likely = hottest(candidates);
+    List<ChannelReader> offered = offered(candidates);
+    ChannelReader likely = hottest(offered);
     String ranges =
         candidates.stream()
             .map(channel -> channel.plan().column().name() + " holds " + channel.words())
@@ -117,9 +121,19 @@ final class Asking {
         "no column is called flame or water; " + ranges,
         "say in sensors.csv which column is the flame and which the water, a row each",
         row(likely.plan().column(), likely.range().likelyRole(), unit(likely)));
-    candidates.stream()
+    offered.stream()
         .filter(channel -> channel != likely && !channel.range().likelyRole().isEmpty())
         .forEach(this::suggest);
+  }
+
+  // A set point, a pressure or a count of time is not offered beside what may be a reading.
+  private static List<ChannelReader> offered(List<ChannelReader> candidates) {
+    List<ChannelReader> readings =
+        candidates.stream()
+            .filter(channel -> !RoleWords.sayNoReading(channel.plan().column().header().words()))
+            .filter(channel -> channel.range().highest() <= HOTTEST)
+            .toList();
+    return readings.isEmpty() ? candidates : readings;
   }
 
   private static boolean isCounter(ChannelReader channel) {

@@ -40,7 +40,18 @@ record HeaderName(
   private static final Pattern CAMEL = Pattern.compile("^(.*[a-z])([CF])$");
 
   private static final Set<String> TEMPERATURE_WORDS =
-      Set.of("t", "temp", "temps", "temperature", "temperatures", "tc", "thermocouple", "probe");
+      Set.of(
+          "t",
+          "temp",
+          "temps",
+          "temperature",
+          "temperatures",
+          "temperatur",
+          "temp\u00e9rature",
+          "temperatura",
+          "tc",
+          "thermocouple",
+          "probe");
 
   HeaderName {
     words = List.copyOf(words);

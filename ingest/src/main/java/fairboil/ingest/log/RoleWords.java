@@ -76,13 +76,33 @@ final class RoleWords {
           "secondary",
           "co",
           "co2",
-          "o2");
+          "o2",
+          "soll",
+          "sollwert",
+          "consigne",
+          "consigna",
+          "feuchte",
+          "feuchtigkeit",
+          "luftfeuchte",
+          "luftfeuchtigkeit",
+          "humidit\u00e9",
+          "humedad",
+          "druck",
+          "luftdruck",
+          "pression",
+          "presi\u00f3n",
+          "presion");
 
   private RoleWords() {}
 
+  /** Whether the words name something made of a reading, or no temperature at all. */
+  static boolean sayNoReading(Collection<String> words) {
+    return !Collections.disjoint(words, NOT_READINGS);
+  }
+
   /** What the words say, if they say one thing. */
   static Optional<Role> of(Collection<String> words) {
-    if (!Collections.disjoint(words, NOT_READINGS)) {
+    if (sayNoReading(words)) {
       return Optional.empty();
     }
     if (isColdJunction(words)) {

@@ -110,10 +110,13 @@ final class TimePlanner {
         && (header.time().isPresent() || saysTime(header));
   }
 
-  // A small t is a time, a capital T may be a temperature.
+  // A small t is a time; a capital T, or a t beside water or flame, may be a temperature.
   private static boolean saysTime(HeaderName header) {
-    boolean capital = header.bare().strip().equals("T");
-    return !capital && header.words().stream().anyMatch(TimeWords::contains);
+    boolean temperature =
+        header.bare().strip().matches("T(?:[\\s_-].*)?")
+            || RoleWords.of(header.words()).isPresent();
+    return header.words().stream()
+        .anyMatch(word -> TimeWords.contains(word) && !(temperature && word.equals("t")));
   }
 
   // The same name, or the same kind of stamp, under different names of runs.
