@@ -99,7 +99,7 @@ final class RoundFinder {
   private AtSite row(int i) {
     double[] own = values.get(i);
     boolean several = own.length > 1;
-    boolean hasH = means.length >= FEWEST_FOR_H && spread > 0;
+    boolean hasH = hasH();
     boolean hasK = several && groups() >= 2 && squares > 0;
     double h = (means[i] - centre) / spread;
     double k = Math.sqrt(variance(own) * groups() / squares);
@@ -112,17 +112,25 @@ final class RoundFinder {
         hasH ? flagOfH(h) : Flag.NONE,
         hasK ? OptionalDouble.of(k) : OptionalDouble.empty(),
         hasK ? flagOfK(k) : Flag.NONE,
-        hasH ? grubbs[i] : Flag.NONE);
+        grubbs[i]);
+  }
+
+  private boolean hasH() {
+    return means.length >= FEWEST_FOR_H && spread > 0;
   }
 
   /** Grubbs's test of each mean, and where it finds no outlier, of the two on either side. */
   private Flag[] grubbs() {
     Flag[] flags = new Flag[means.length];
+    if (!hasH()) {
+      Arrays.fill(flags, Flag.NONE);
+      return flags;
+    }
     for (int i = 0; i < flags.length; i++) {
       flags[i] = grubbs((means[i] - centre) / spread);
     }
     boolean outlier = Arrays.asList(flags).contains(Flag.OUTLIER);
-    if (!outlier && spread > 0) {
+    if (!outlier) {
       List<Integer> order =
           IntStream.range(0, means.length)
               .boxed()
