@@ -38,7 +38,7 @@ public final class CheckWords {
     checks.theilSen().ifPresent(fit -> sentences.add(median(fit, checks)));
     checks.permutation().ifPresent(deals -> sentences.add(deals(deals, checks)));
     checks.hardestRun().ifPresent(run -> sentences.add(without(run, checks)));
-    checks.curvature().ifPresent(bend -> sentences.add(bend(bend)));
+    checks.curvature().ifPresent(bend -> sentences.add(bend(bend, checks)));
     checks
         .readingTakenOut()
         .ifPresent(
@@ -123,13 +123,15 @@ public final class CheckWords {
         : found + ".";
   }
 
-  private static String bend(EffectRow bend) {
+  private static String bend(EffectRow bend, EffectChecks checks) {
     if (bend.interval().contains(0)) {
       return "Whether the line bends is not settled: a straight one is not contradicted.";
     }
-    return "The line bends "
+    return "As holes get worse, the means of the builds bend "
         + (bend.estimate() > 0 ? "upwards" : "downwards")
-        + " as holes get worse, so that a straight one is only its average.";
+        + " from the line. Where the truth is straight, chance makes such a bend in "
+        + Display.percent(1 - checks.confidence())
+        + " of studies: a question for the next tests. If it is real, the line is only an average.";
   }
 
   private String beside(AllRings all, EffectChecks checks) {

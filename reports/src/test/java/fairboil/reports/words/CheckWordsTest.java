@@ -111,8 +111,9 @@ class CheckWordsTest {
             "Dealing the hole errors out anew among the builds of each design gives a slope as"
                 + " steep in 25 % of all deals (exact; with this many builds it cannot be less than"
                 + " 8.3 %): too few builds for this to settle anything.",
-            "The line bends upwards as holes get worse, so that a straight one is only its"
-                + " average.");
+            "As holes get worse, the means of the builds bend upwards from the line. Where the truth"
+                + " is straight, chance makes such a bend in 5 % of studies: a question for the next"
+                + " tests. If it is real, the line is only an average.");
   }
 
   private static EffectRow slope(double estimate, double low, double high) {
