@@ -126,12 +126,14 @@ final class Asking {
         .forEach(this::suggest);
   }
 
-  // A set point, a pressure or a count of time is not offered beside what may be a reading.
+  // A set point, a pressure, a count of time or what never changes is not offered beside what may
+  // be a reading.
   private static List<ChannelReader> offered(List<ChannelReader> candidates) {
     List<ChannelReader> readings =
         candidates.stream()
             .filter(channel -> !RoleWords.sayNoReading(channel.plan().column().header().words()))
             .filter(channel -> channel.range().highest() <= HOTTEST)
+            .filter(channel -> channel.range().lowest() < channel.range().highest())
             .toList();
     return readings.isEmpty() ? candidates : readings;
   }

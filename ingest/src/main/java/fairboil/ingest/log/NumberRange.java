@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** The numbers of one column in the sample of a log. */
 final class NumberRange {
 
   private static final double SHORTEST = 120;
   private static final double LONGEST = 86_400;
+  private static final double SLOWEST = 600;
   private static final double EPOCH_FROM = 1e9;
   private static final double EPOCH_TO = 4.2e9;
 
@@ -70,18 +72,31 @@ final class NumberRange {
     return OptionalDouble.empty();
   }
 
-  /** The only unit of time in which the log would last from two minutes to a day, if one is. */
+  /**
+   * The only unit of time in which the log would last from two minutes to a day, with a reading
+   * every ten minutes or more often, if one is.
+   */
   Optional<String> likelyTimeUnit() {
     List<String> likely =
         TIME_UNITS.entrySet().stream()
-            .filter(entry -> !values.isEmpty() && isLikely((last() - first()) * entry.getValue()))
+            .filter(entry -> !values.isEmpty() && isLikely(entry.getValue()))
             .map(Map.Entry::getKey)
             .sorted()
             .toList();
     return likely.size() == 1 ? Optional.of(likely.get(0)) : Optional.empty();
   }
 
-  private static boolean isLikely(double seconds) {
-    return seconds >= SHORTEST && seconds <= LONGEST;
+  private boolean isLikely(double secondsOfUnit) {
+    double seconds = (last() - first()) * secondsOfUnit;
+    return seconds >= SHORTEST && seconds <= LONGEST && usualStep() * secondsOfUnit <= SLOWEST;
+  }
+
+  private double usualStep() {
+    double[] steps =
+        IntStream.range(1, values.size())
+            .mapToDouble(i -> Math.abs(values.get(i) - values.get(i - 1)))
+            .sorted()
+            .toArray();
+    return steps.length == 0 ? 0 : steps[steps.length / 2];
   }
 }
