@@ -13,6 +13,8 @@ final class Lengths {
   /** Shows lengths to 0.1 mm: finer than anybody marks or reads a hole. */
   private static final double TOLD_TO = 0.2e-3;
 
+  private static final long PARTS_OF_AN_INCH = 32;
+
   private Lengths() {}
 
   /** {@code 19.6 mm (0.773 in)}. */
@@ -28,9 +30,18 @@ final class Lengths {
     return METRIC.number(mm / 1e3, TOLD_TO, Dimension.LENGTH);
   }
 
-  /** {@code 0.773}. */
+  /** {@code 3 13/32}: to the nearest 1/32 in, as rules in inches are divided. */
   static String inches(double mm) {
-    return US.number(mm / 1e3, TOLD_TO, Dimension.LENGTH);
+    long parts = Math.round(Math.abs(mm) / 25.4 * PARTS_OF_AN_INCH);
+    String sign = mm < 0 && parts > 0 ? "−" : "";
+    long whole = parts / PARTS_OF_AN_INCH;
+    long rest = parts % PARTS_OF_AN_INCH;
+    if (rest == 0) {
+      return sign + whole;
+    }
+    long common = Long.lowestOneBit(rest); // the whole is a power of two
+    String fraction = rest / common + "/" + PARTS_OF_AN_INCH / common;
+    return sign + (whole == 0 ? fraction : whole + " " + fraction);
   }
 
   /** {@code 22.5 °}. */

@@ -130,6 +130,13 @@ class StripScaleTest {
     assertThat(Page.text(pdf)).contains("2 no hole", "5 no hole", "(2 and 5 skipped)", "hole 4");
   }
 
+  /** 86.5 mm are 3.4055 in, between 3 12/32 and 3 14/32. */
+  @Test
+  void placesAreInMillimetresAndInFractionsOfAnInch() {
+    Sheets sheets = Sheets.study().ring("r", 4, r -> r.put(RingsSheet.WRAP, Sheets.mm(346)));
+    assertThat(Page.text(strip(sheets, Paper.A4))).contains("86.5 3 13/32", "173.0 6 13/16");
+  }
+
   @Test
   void heightBeyondTheStripIsTold() {
     Sheets sheets =
