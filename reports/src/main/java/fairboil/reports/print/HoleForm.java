@@ -1,5 +1,6 @@
 package fairboil.reports.print;
 
+import fairboil.analysis.layout.IntendedRing;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.sheet.Build;
@@ -77,7 +78,7 @@ final class HoleForm {
     int first = before.merge(ring.name(), Math.max(holes, 0), Integer::sum) - Math.max(holes, 0);
     flow.heading("Ring " + ring.name());
     plan.ifPresent(told -> flow.paragraph(words(told), Type.SMALL));
-    boolean base = new RingPlan(ring, 1, List.of()).isOnBase();
+    boolean base = IntendedRing.isOnBase(ring);
     List<List<String>> rows = new ArrayList<>();
     List<Column<?>> columns = base ? ON_BASE : ON_WALL;
     for (int hole = 1; hole <= holes; hole++) {
@@ -101,7 +102,7 @@ final class HoleForm {
     if (plan.isEmpty()) {
       return "";
     }
-    int division = plan.get().used().get(hole - 1);
+    int division = plan.get().intended().used().get(hole - 1) + 1;
     if (plan.get().isOnBase()) {
       return Lengths.angle(plan.get().angle(division));
     }

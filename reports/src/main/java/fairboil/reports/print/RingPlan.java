@@ -1,7 +1,7 @@
 package fairboil.reports.print;
 
+import fairboil.analysis.layout.IntendedRing;
 import fairboil.ingest.choice.Datum;
-import fairboil.ingest.choice.Surface;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
@@ -12,44 +12,29 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.IntStream;
 
 /**
- * One row of {@code rings.csv} as it is drawn. Lengths in millimetres.
+ * One ring as it is drawn: {@link IntendedRing} in millimetres.
  *
- * @param ring the row
- * @param divisions equal parts of the circle, at least 1
- * @param used the numbers of the divisions with a hole, from 1, in order; unmodifiable
+ * @param intended the ring
  */
-record RingPlan(Ring ring, int divisions, List<Integer> used) {
+record RingPlan(IntendedRing intended) {
 
   /** More parts than a can has room for. */
   private static final int MOST_DIVISIONS = 1000;
 
-  /** Copies the divisions. */
-  RingPlan {
-    used = List.copyOf(used);
-  }
-
   /** Reads a row, or says why its holes and divisions do not agree. */
   static Optional<RingPlan> of(Ring ring, List<Finding> findings) {
-    int holes = ring.row().get(RingsSheet.HOLES);
-    Set<Integer> skipped =
-        new TreeSet<>(ring.row().value(RingsSheet.SKIPPED).orElse(List.<Integer>of()));
-    int divisions = ring.row().value(RingsSheet.DIVISIONS).orElse(holes + skipped.size());
-    if (divisions > MOST_DIVISIONS) {
-      findings.add(tooMany(ring, divisions));
+    IntendedRing.Numbers numbers = IntendedRing.Numbers.of(ring);
+    if (numbers.divisions() > MOST_DIVISIONS) {
+      findings.add(tooMany(ring, numbers.divisions()));
       return Optional.empty();
     }
-    List<Integer> used =
-        IntStream.rangeClosed(1, divisions).filter(n -> !skipped.contains(n)).boxed().toList();
-    if (holes < 1 || used.size() != holes) {
-      findings.add(disagreement(ring, holes, divisions, skipped.size()));
-      return Optional.empty();
+    Optional<IntendedRing> intended = IntendedRing.of(ring);
+    if (intended.isEmpty()) {
+      findings.add(disagreement(ring, numbers));
     }
-    return Optional.of(new RingPlan(ring, divisions, used));
+    return intended.map(RingPlan::new);
   }
 
   private static Finding tooMany(Ring ring, int divisions) {
@@ -59,46 +44,55 @@ record RingPlan(Ring ring, int divisions, List<Integer> used) {
         "type at most " + MOST_DIVISIONS + "; until then nothing is printed for it");
   }
 
-  private static Finding disagreement(Ring ring, int holes, int divisions, int skipped) {
+  private static Finding disagreement(Ring ring, IntendedRing.Numbers numbers) {
     return Finding.error(
         ring.row().place(RingsSheet.HOLES),
         "ring "
             + ring.name()
             + " has "
-            + holes
+            + numbers.holes()
             + " holes, but "
-            + divisions
+            + numbers.divisions()
             + " divisions less "
-            + skipped
+            + numbers.skipped().size()
             + " skipped do not leave that many",
         "make holes, divisions and skipped agree; until then nothing is printed for it");
   }
 
+  /** The row. */
+  Ring ring() {
+    return intended.ring();
+  }
+
   String name() {
-    return ring.name();
+    return intended.name();
+  }
+
+  /** Equal parts of the circle, at least 1. */
+  int divisions() {
+    return intended.divisions();
   }
 
   boolean isOnBase() {
-    return ring.row().get(RingsSheet.SURFACE) == Surface.BASE;
+    return intended.isOnBase();
   }
 
   Datum datum() {
-    return ring.row().get(RingsSheet.DATUM);
+    return ring().row().get(RingsSheet.DATUM);
   }
 
   int holes() {
-    return used.size();
+    return intended.holes();
   }
 
   /** The number of the hole on that division, from 1, or empty if it is skipped. */
   OptionalInt holeOn(int division) {
-    int index = used.indexOf(division);
-    return index < 0 ? OptionalInt.empty() : OptionalInt.of(index + 1);
+    return intended.holeOn(division);
   }
 
   /** Angle of a division on the base, rad. */
   double angle(int division) {
-    return ring.row().get(RingsSheet.START).value() + 2 * Math.PI * (division - 1) / divisions;
+    return intended.angleOfDivision(division);
   }
 
   OptionalDouble wrap() {
@@ -120,7 +114,7 @@ record RingPlan(Ring ring, int divisions, List<Integer> used) {
   }
 
   private OptionalDouble length(Column<Quantity> column) {
-    Optional<Quantity> given = ring.row().value(column);
+    Optional<Quantity> given = ring().row().value(column);
     return given.isPresent()
         ? OptionalDouble.of(given.get().in(Unit.MILLIMETRE))
         : OptionalDouble.empty();
