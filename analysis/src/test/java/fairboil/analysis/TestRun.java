@@ -35,6 +35,7 @@ public final class TestRun {
   private OptionalDouble boilTime = OptionalDouble.empty();
   private OptionalDouble ambient = OptionalDouble.empty();
   private double shared;
+  private String sensor = "probe";
 
   private TestRun(Study study, Run run) {
     this.study = study;
@@ -87,6 +88,12 @@ public final class TestRun {
     return this;
   }
 
+  /** The flame sensor, if it is not the one that all other runs have. */
+  public TestRun sensor(String name) {
+    sensor = name;
+    return this;
+  }
+
   /** The result. */
   public RunResult result() {
     Figure flame = flame();
@@ -131,7 +138,7 @@ public final class TestRun {
     Budget budget =
         Budget.of(
             BudgetLine.independent(Influence.NOISE, 2),
-            BudgetLine.shared(Influence.SENSOR_TOLERANCE, shared, TestStudy.key("probe")));
+            BudgetLine.shared(Influence.SENSOR_TOLERANCE, shared, TestStudy.key(sensor)));
     return budget.around(peak.getAsDouble(), Dimension.TEMPERATURE);
   }
 

@@ -60,7 +60,7 @@ final class Means {
     }
     Summary summary = Summary.of(units, 0.5);
     double scatter = summary.sd().orElseThrow() / Math.sqrt(units.length);
-    double shared = shared(subject.runs());
+    double shared = SharedParts.of(subject.runs(), measure).size();
     double standardError = Math.hypot(scatter, shared);
     Evidence evidence =
         Evidence.student(
@@ -101,7 +101,7 @@ final class Means {
     if (trouble.isPresent()) {
       return Evidence.none(runs, builds.size(), trouble.get());
     }
-    MostRuns most = new MostRuns(relation, shared(subject.runs()));
+    MostRuns most = new MostRuns(relation, sharedByARun(subject.runs()));
     if (subject.scope() == Scope.ONE_BUILD) {
       return most.ofOneBuild(all(builds), Optional.empty());
     }
@@ -134,7 +134,7 @@ final class Means {
   }
 
   /** The part of the uncertainty that does not average out, root mean square over the runs. */
-  private double shared(RunGroup runs) {
+  private double sharedByARun(RunGroup runs) {
     return Math.sqrt(
         runs.figures(measure).stream()
             .map(Figure::budget)
@@ -151,7 +151,8 @@ final class Means {
   }
 
   /**
-   * The first mean less the second. What instruments share cancels.
+   * The first mean less the second. What one instrument adds to both cancels; where the sides were
+   * read by different instruments, as at different sites, what these add does not.
    *
    * @param all the runs from which the scatter within builds may be pooled
    */
@@ -167,18 +168,20 @@ final class Means {
     if (trouble.isPresent()) {
       return Evidence.none(runs, builds, trouble.get());
     }
+    double shared =
+        SharedParts.of(first.runs(), measure).apart(SharedParts.of(second.runs(), measure));
     List<Key> common = a.keySet().stream().filter(b::containsKey).toList();
     if (common.size() > 1) {
-      return withinBuilds(a, b, common, runs);
+      return withinBuilds(a, b, common, runs, shared);
     }
     if (common.size() == 1) {
       Key build = common.get(0);
-      return welch(a.get(build), b.get(build), Optional.of(ONE_STOVE));
+      return welch(a.get(build), b.get(build), shared, Optional.of(ONE_STOVE));
     }
     if (a.size() == 1 && b.size() == 1) {
-      return twoStoves(only(a), only(b), all, stovesOrDesigns(first, second));
+      return twoStoves(only(a), only(b), shared, all, stovesOrDesigns(first, second));
     }
-    return pooled(means(a), means(b), runs, builds);
+    return pooled(means(a), means(b), shared, runs, builds);
   }
 
   private static Optional<String> stovesOrDesigns(Subject first, Subject second) {
@@ -190,25 +193,28 @@ final class Means {
 
   /** The differences within builds that have both. */
   private static Evidence withinBuilds(
-      Map<Key, double[]> a, Map<Key, double[]> b, List<Key> common, int runs) {
+      Map<Key, double[]> a, Map<Key, double[]> b, List<Key> common, int runs, double shared) {
     double[] differences =
         common.stream().mapToDouble(build -> mean(a.get(build)) - mean(b.get(build))).toArray();
     Summary summary = Summary.of(differences, 0.5);
     double standardError = summary.sd().orElseThrow() / Math.sqrt(differences.length);
-    return Evidence.student(
-            summary.mean(),
+    return difference(
+        summary.mean(),
+        new Scatter(
             standardError,
-            differences.length - 1.0,
-            runs,
             common.size(),
-            Optional.empty())
-        .with(
-            difference(
-                standardError, common.size(), differences.length - 1.0, "builds burnt both ways"));
+            differences.length - 1.0,
+            shared,
+            "builds burnt both ways",
+            "difference"),
+        runs,
+        common.size(),
+        Optional.empty());
   }
 
   /** Two stoves, by the scatter of runs pooled over all builds. */
-  private Evidence twoStoves(double[] a, double[] b, RunGroup all, Optional<String> reason) {
+  private Evidence twoStoves(
+      double[] a, double[] b, double shared, RunGroup all, Optional<String> reason) {
     double squares = 0;
     int degreesOfFreedom = 0;
     for (double[] values : byBuild(all).values()) {
@@ -222,29 +228,41 @@ final class Means {
     double variance = squares / degreesOfFreedom;
     double standardError = Math.sqrt(variance * (1.0 / a.length + 1.0 / b.length));
     int burns = a.length + b.length;
-    return Evidence.student(mean(a) - mean(b), standardError, degreesOfFreedom, burns, 2, reason)
-        .with(
-            difference(
-                standardError, burns, degreesOfFreedom, "burns of these two stoves together"));
+    return difference(
+        mean(a) - mean(b),
+        new Scatter(
+            standardError,
+            burns,
+            degreesOfFreedom,
+            shared,
+            "burns of these two stoves together",
+            "difference"),
+        burns,
+        2,
+        reason);
   }
 
   /** Means of builds, by their scatter pooled over both sides. */
-  private static Evidence pooled(double[] a, double[] b, int runs, int builds) {
+  private static Evidence pooled(double[] a, double[] b, double shared, int runs, int builds) {
     int degreesOfFreedom = a.length + b.length - 2;
     double variance = (squares(a) + squares(b)) / degreesOfFreedom;
     double standardError = Math.sqrt(variance * (1.0 / a.length + 1.0 / b.length));
-    return Evidence.student(
-            mean(a) - mean(b), standardError, degreesOfFreedom, runs, builds, Optional.empty())
-        .with(
-            difference(
-                standardError,
-                builds,
-                degreesOfFreedom,
-                Scatter.builds(runs, builds) + ", both sides together,"));
+    return difference(
+        mean(a) - mean(b),
+        new Scatter(
+            standardError,
+            builds,
+            degreesOfFreedom,
+            shared,
+            Scatter.builds(runs, builds) + ", both sides together,",
+            "difference"),
+        runs,
+        builds,
+        Optional.empty());
   }
 
   /** Welch (Biometrika 34, 1947). */
-  private static Evidence welch(double[] a, double[] b, Optional<String> reason) {
+  private static Evidence welch(double[] a, double[] b, double shared, Optional<String> reason) {
     int runs = a.length + b.length;
     if (a.length < 2 || b.length < 2) {
       return Evidence.none(runs, 1, "a single run on one side has no scatter to judge it by");
@@ -257,13 +275,24 @@ final class Means {
             ? runs - 2.0
             : variance * variance / (ofA * ofA / (a.length - 1) + ofB * ofB / (b.length - 1));
     double standardError = Math.sqrt(variance);
-    return Evidence.student(mean(a) - mean(b), standardError, degreesOfFreedom, runs, 1, reason)
-        .with(difference(standardError, runs, degreesOfFreedom, "burns of that stove"));
+    return difference(
+        mean(a) - mean(b),
+        new Scatter(
+            standardError, runs, degreesOfFreedom, shared, "burns of that stove", "difference"),
+        runs,
+        1,
+        reason);
   }
 
-  private static Scatter difference(
-      double standardError, int units, double degreesOfFreedom, String unit) {
-    return new Scatter(standardError, units, degreesOfFreedom, 0, unit, "difference");
+  private static Evidence difference(
+      double value, Scatter scatter, int runs, int builds, Optional<String> reason) {
+    double combined = Math.hypot(scatter.standardError(), scatter.shared());
+    double degreesOfFreedom =
+        scatter.shared() == 0
+            ? scatter.degreesOfFreedom()
+            : effectiveDegreesOfFreedom(
+                scatter.standardError(), combined, scatter.degreesOfFreedom());
+    return Evidence.student(value, combined, degreesOfFreedom, runs, builds, reason).with(scatter);
   }
 
   private static int count(Map<Key, double[]> builds) {

@@ -14,6 +14,7 @@ import fairboil.analysis.normalise.Normalisation.Lacking;
 import fairboil.analysis.run.BalanceResult;
 import fairboil.analysis.run.BalanceResult.Fitted;
 import fairboil.analysis.run.BalanceResult.GrowthFrom;
+import fairboil.analysis.run.Conditions;
 import fairboil.analysis.run.EnergyResult;
 import fairboil.analysis.run.HeatRecord.Part;
 import fairboil.analysis.run.References;
@@ -28,6 +29,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
 
 /**
  * Restates the boil times of a study for reference conditions, by one method for all runs: by heat
@@ -276,10 +278,28 @@ public final class Normalising {
     String problem = "the heat balance lacks " + which + ": " + first.reason() + consequence();
     return List.of(
         Finding.note(
-            study.settings().place(Settings.NORMALISE_BY),
-            problem,
-            "log the pot for 25 minutes as it cools beside the fire, lid as it was, once for each"
-                + " pot, lid and wind; or give a `loss coefficient` for the pot in pots.csv"));
+            study.settings().place(Settings.NORMALISE_BY), problem, remedy(first, worked)));
+  }
+
+  /** What would give the first of them its balance. */
+  private static String remedy(Lacking lacking, List<Worked> worked) {
+    Conditions known =
+        worked.stream()
+            .map(each -> each.run())
+            .filter(run -> run.run().key().equals(lacking.run()))
+            .map(RunResult::conditions)
+            .findFirst()
+            .orElseThrow();
+    if (!known.boilingPoint().isKnown()) {
+      return "tell `altitude` in study.csv, or an air pressure in runs.csv";
+    }
+    boolean told =
+        Stream.of(known.ambient(), known.water(), known.waterStart(), known.heatCapacity())
+            .allMatch(Figure::isKnown);
+    return told
+        ? "log the pot for 25 minutes as it cools beside the fire, lid as it was, once for each"
+            + " pot, lid and wind; or give a `loss coefficient` for the pot in pots.csv"
+        : "tell it in runs.csv, or of a pot in pots.csv";
   }
 
   private String consequence() {
