@@ -90,7 +90,9 @@ public final class StudyReader {
       String study = name.orElseGet(inside::name);
       try (SheetFiles files = new SheetFiles(inside)) {
         Study sheets = new StudyReader(inside, study, files).read();
-        LogOpener logs = new LogReader(inside, sheets.name(), sheets.sensors());
+        LogOpener logs =
+            TabNames.of(sheets.sources())
+                .in(new LogReader(inside, sheets.name(), sheets.sensors()));
         return new OpenedStudy(sheets, logs, inside::reopen);
       }
     } catch (UnreadableException e) {
@@ -141,7 +143,13 @@ public final class StudyReader {
         claims,
         protocol,
         files.sources(),
-        RepeatedFindings.shortened(findings.stream().sorted().toList()).stream().sorted().toList());
+        TabNames.of(files.sources()).in(shortened()));
+  }
+
+  private List<Finding> shortened() {
+    return RepeatedFindings.shortened(findings.stream().sorted().toList()).stream()
+        .sorted()
+        .toList();
   }
 
   @SafeVarargs

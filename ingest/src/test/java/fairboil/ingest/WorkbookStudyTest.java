@@ -31,7 +31,7 @@ class WorkbookStudyTest {
 
   private static final Path DEMO = Path.of("../data-demo");
   private static final String READ_AS_TABS =
-      "study.xlsx: note: sheets were read from the tabs of this workbook. Where a message names a"
+      "study.xlsx: note: sheets were read from the tabs of this workbook; where a message names a"
           + " sheet such as runs.csv, its tab runs is meant.";
 
   @TempDir Path temp;
@@ -208,6 +208,22 @@ class WorkbookStudyTest {
         .anyMatch(text -> text.startsWith("study.xlsx!runs, cell D1: warning: this is not a col"))
         .anyMatch(text -> text.startsWith("study.xlsx!runs, row 3, column run: error: this row"))
         .anyMatch(text -> text.startsWith("study.xlsx!study, cell B2: error: altitude: “high”"));
+  }
+
+  @Test
+  void whatMendsALogIsARowOfATab() throws Exception {
+    tab("runs", "run|build", "1|A");
+    save("study.xlsx");
+    write("logs/1.csv", "time (s),a,b\n0,20.1,500.2\n1,20.4,510.6\n2,20.9,515.1\n3,21.3,519.7\n");
+    OpenedStudy opened = StudyReader.open(folder);
+
+    List<Finding> found = opened.logs().open(opened.study().runs().get(0)).findings();
+
+    assertThat(found).anyMatch(finding -> finding.remedy().contains("tab sensors of study.xlsx"));
+    assertThat(found).noneMatch(finding -> finding.remedy().contains("sensors.csv"));
+    assertThat(found.stream().flatMap(finding -> finding.mend().stream()))
+        .isNotEmpty()
+        .allMatch(row -> row.sheet().equals("the tab sensors of study.xlsx"));
   }
 
   @Test
