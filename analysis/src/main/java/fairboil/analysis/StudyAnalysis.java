@@ -116,7 +116,7 @@ public final class StudyAnalysis {
         FairnessFinder.of(study, runs),
         scatter.scatter(),
         claims.results(),
-        findings.stream().distinct().sorted().toList(),
+        study.told(findings).stream().distinct().sorted().toList(),
         scatter.precision(),
         withExcluded(runs, effects, confidence),
         protocol,

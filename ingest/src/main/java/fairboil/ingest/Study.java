@@ -189,6 +189,11 @@ public final class Study {
     return sources;
   }
 
+  /** The same findings, as this study is told of them: a workbook has tabs instead of files. */
+  public List<Finding> told(List<Finding> findings) {
+    return TabNames.of(sources).in(findings);
+  }
+
   /** What a reader should know of the sheets, sorted. */
   public List<Finding> findings() {
     return findings;
