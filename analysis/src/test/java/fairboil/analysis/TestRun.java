@@ -17,6 +17,7 @@ import fairboil.analysis.run.Timeline;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Run;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +36,7 @@ public final class TestRun {
   private OptionalDouble boilTime = OptionalDouble.empty();
   private OptionalDouble ambient = OptionalDouble.empty();
   private double shared;
-  private String sensor = "probe";
+  private Key sensor = TestStudy.key("probe");
 
   private TestRun(Study study, Run run) {
     this.study = study;
@@ -90,7 +91,12 @@ public final class TestRun {
 
   /** The flame sensor, if it is not the one that all other runs have. */
   public TestRun sensor(String name) {
-    sensor = name;
+    return sensor(TestStudy.key(name));
+  }
+
+  /** The flame sensor, which may be of another study. */
+  public TestRun sensor(Key key) {
+    sensor = key;
     return this;
   }
 
@@ -138,7 +144,7 @@ public final class TestRun {
     Budget budget =
         Budget.of(
             BudgetLine.independent(Influence.NOISE, 2),
-            BudgetLine.shared(Influence.SENSOR_TOLERANCE, shared, TestStudy.key(sensor)));
+            BudgetLine.shared(Influence.SENSOR_TOLERANCE, shared, sensor));
     return budget.around(peak.getAsDouble(), Dimension.TEMPERATURE);
   }
 

@@ -91,6 +91,24 @@ class StudyPoolTest {
         .anyMatch(text -> text.startsWith("south/runs.csv, line 2, column site: note: another"));
   }
 
+  /** Bead 1 of one group is not bead 1 of another: their errors are not alike. */
+  @Test
+  void sensorsOfOneNameInTwoFoldersAreTwo() throws Exception {
+    twoGroups();
+    for (String group : List.of("north", "south")) {
+      write(
+          group + "/sensors.csv",
+          "column,role,sensor,type\nflame (°C),flame,bead 1,K\nwall (°C),other,bead 1,K\n");
+    }
+    assertThat(read("north", "south").sensors())
+        .extracting(sensor -> sensor.id().orElseThrow())
+        .containsExactly(
+            new Key("north", "bead 1"),
+            new Key("north", "bead 1"),
+            new Key("south", "bead 1"),
+            new Key("south", "bead 1"));
+  }
+
   @Test
   void findingsNameTheFolder() throws Exception {
     twoGroups();

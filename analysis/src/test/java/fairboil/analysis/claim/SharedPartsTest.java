@@ -9,6 +9,7 @@ import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
+import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -75,5 +76,19 @@ class SharedPartsTest {
     String[] mostly = {"north", "north", "north", "south"};
     assertThat(parts(mostly).apart(parts(north)))
         .isCloseTo(SHARED * Math.sqrt(2) / 4, within(1e-12));
+  }
+
+  @Test
+  void sensorsOfOneNameInTwoStudiesDoNotCancel() {
+    SharedParts north = one(new Key("north", "bead 1"));
+    SharedParts south = one(new Key("south", "bead 1"));
+    assertThat(north.apart(south)).isCloseTo(SHARED * Math.sqrt(2), within(1e-12));
+    assertThat(north.apart(one(new Key("north", "bead 1")))).isCloseTo(0, within(1e-12));
+  }
+
+  private static SharedParts one(Key sensor) {
+    Study study = new TestStudy().build("B", "one").run("B-1", "B", row -> row).finish();
+    RunResult run = TestRun.of(study, "B-1").peak(700).shared(SHARED).sensor(sensor).result();
+    return SharedParts.of(RunGroup.of(List.of(run)), Measure.PEAK);
   }
 }
