@@ -62,7 +62,12 @@ final class DiscFile {
       double left = left(tiles, head.paper());
       DiscDrawing drawing =
           new DiscDrawing(page, disc, left + tiles.centreX(tile), TOP + tiles.centreY(tile));
-      page.within(left, TOP, tiles.width(), tiles.height(), drawing::draw);
+      double tabRight = tiles.tabRight(tile);
+      double tabBelow = tiles.tabBelow(tile);
+      page.fill(left + tiles.width(), TOP, tabRight, tiles.height() + tabBelow, Ink.PALE);
+      page.fill(left, TOP + tiles.height(), tiles.width(), tabBelow, Ink.PALE);
+      // The tabs carry the drawing on, so that a hole on a join is whole on the first piece.
+      page.within(left, TOP, tiles.width() + tabRight, tiles.height() + tabBelow, drawing::draw);
       if (!tiles.isWhole()) {
         frame(page, tiles, tile, left);
       }
@@ -77,11 +82,10 @@ final class DiscFile {
     double right = left + tiles.width();
     double bottom = TOP + tiles.height();
     String piece = "Piece " + (tile.row() + 1) + "-" + (tile.column() + 1);
-    double tabRight = tile.column() + 1 < tiles.across().pieces() ? DiscTiles.TAB : 0;
-    double tabBelow = tile.row() + 1 < tiles.down().pieces() ? DiscTiles.TAB : 0;
+    double tabRight = tiles.tabRight(tile);
+    double tabBelow = tiles.tabBelow(tile);
     page.text(piece + " (row-column)", left, TOP - 1.2, Type.SMALL_STRONG, Canvas.Side.LEFT);
     if (tabRight > 0) {
-      page.fill(right, TOP, tabRight, tiles.height(), Ink.PALE);
       page.line(right, TOP, right, bottom, Pen.JOIN);
       page.textUp(
           "edge of the next piece meets the line: glue under",
@@ -91,7 +95,6 @@ final class DiscFile {
           Canvas.Side.MIDDLE);
     }
     if (tabBelow > 0) {
-      page.fill(left, bottom, tiles.width(), tabBelow, Ink.PALE);
       page.line(left, bottom, right, bottom, Pen.JOIN);
       page.text(
           "edge of the piece below meets the line: glue under",
@@ -129,6 +132,9 @@ final class DiscFile {
     flow.paragraph(PrintWords.BOTH_WAYS, Type.BODY);
     RingWords.corrections(flow);
     flow.heading("Marking the holes");
+    if (!tiles(disc, head.paper()).isWhole()) {
+      flow.paragraph(PrintWords.DISC_IN_PIECES, Type.BODY);
+    }
     PrintWords.DISC.forEach(text -> flow.paragraph(text, Type.BODY));
     if (disc.rim().isEmpty()) {
       flow.paragraph(PrintWords.NO_RIM, Type.BODY);

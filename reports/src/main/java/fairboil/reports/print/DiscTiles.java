@@ -100,6 +100,16 @@ record DiscTiles(Row across, Row down) {
     return across.pieces() * down.pieces() == 1;
   }
 
+  /** Width of the tab on the right of a piece; 0 where no piece follows. */
+  double tabRight(Tile tile) {
+    return tile.column() + 1 < across.pieces() ? TAB : 0;
+  }
+
+  /** Height of the tab below a piece; 0 where no piece follows. */
+  double tabBelow(Tile tile) {
+    return tile.row() + 1 < down.pieces() ? TAB : 0;
+  }
+
   /** The pieces, row by row. */
   List<Tile> tiles() {
     List<Tile> tiles = new ArrayList<>();

@@ -74,6 +74,6 @@ public final class OrderForm {
         new Table.Column("date", "", 0.13 * width),
         new Table.Column("lit at", "time of day", 0.11 * width),
         new Table.Column("tester", "", 0.11 * width),
-        new Table.Column("outcome, or what went wrong", "", 0.20 * width));
+        new Table.Column("outcome", "or what went wrong", 0.20 * width));
   }
 }

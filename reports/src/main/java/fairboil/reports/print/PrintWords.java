@@ -74,6 +74,11 @@ final class PrintWords {
               + " how well the holes can be read. If gaps are measured instead, measure the last"
               + " one too, back to hole 1: what their sum lacks to the wrap is the reading error.");
 
+  static final String DISC_IN_PIECES =
+      "Cut out the pieces, tabs included. Glue each tab under the next piece so that the edge of"
+          + " that piece meets the dashed line. The tabs carry the drawing on: a hole on a join is"
+          + " whole on the piece with the tab, and its two halves must meet.";
+
   static final List<String> DISC =
       List.of(
           "Cut the disc out along its rim, or if none is drawn, leave room round the outer circle."

@@ -6,9 +6,12 @@ import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
+import fairboil.analysis.precision.Repeatability;
+import fairboil.analysis.precision.Repeatability.Level;
 import fairboil.analysis.protocol.RunProtocol;
 import fairboil.analysis.protocol.RunProtocol.Departure;
 import fairboil.analysis.protocol.Without;
+import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +20,10 @@ import java.util.stream.Collectors;
 
 /** What is said of runs that kept, or did not keep, to what the group agreed. */
 public final class ProtocolWords {
+
+  /** How well the method repeats: one stove at one place, and at several or by several people. */
+  private static final List<Level> METHOD =
+      List.of(Level.RUN_TO_RUN, Level.REPRODUCIBILITY, Level.INTERMEDIATE);
 
   private final Results results;
   private final List<Measure> told;
@@ -72,6 +79,7 @@ public final class ProtocolWords {
 
   private void tell(Without without, List<String> sentences) {
     told.forEach(measure -> means(without, measure).ifPresent(sentences::add));
+    told.forEach(measure -> scatter(without, measure).ifPresent(sentences::add));
     for (HoleEffect all : results.holeEffects()) {
       without.holeEffects().stream()
           .filter(kept -> kept.response() == all.response() && kept.ring().equals(all.ring()))
@@ -111,6 +119,41 @@ public final class ProtocolWords {
     return means.isEmpty()
         ? Optional.empty()
         : Optional.of(means.stream().mapToDouble(each -> each).average().orElseThrow());
+  }
+
+  /** The precision of the method with and without. */
+  private Optional<String> scatter(Without without, Measure measure) {
+    Dimension difference = measure.dimension().ofDifference();
+    List<String> levels = new ArrayList<>();
+    for (Level level : METHOD) {
+      sd(results.repeatability(), measure, level)
+          .ifPresent(
+              all ->
+                  levels.add(
+                      level.label()
+                          + " "
+                          + scatter(all, difference)
+                          + " with all runs, "
+                          + sd(without.repeatability(), measure, level)
+                              .map(kept -> scatter(kept, difference))
+                              .orElse("not known")
+                          + " with those within protocol only"));
+    }
+    return levels.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Standard deviation of " + measure.label() + ": " + String.join("; ", levels) + ".");
+  }
+
+  private String scatter(double sd, Dimension difference) {
+    return display.value(sd, sd / 5, difference);
+  }
+
+  private static Optional<Double> sd(List<Repeatability> rows, Measure measure, Level level) {
+    return rows.stream()
+        .filter(row -> row.measure() == measure && row.level() == level)
+        .map(Repeatability::sd)
+        .findFirst();
   }
 
   private List<String> claims(Without without) {

@@ -155,6 +155,22 @@ class PoolTest {
     assertThat(read("out/tables/findings.csv")).contains("this run is not within protocol");
   }
 
+  /**
+   * R 4 as above, of the thirteen burns that are left: {@code y <- c(612, 605, 588, 595, 640, 611,
+   * 602, 607, 622, 617, 625, 597, 604)} without the second burn of each folder.
+   */
+  @Test
+  void precisionIsToldWithAndWithoutTheRunsOutsideProtocol() throws IOException {
+    threeGroups();
+    write("groups/a/protocol.csv", "column,low (g),high (g),allowed\nwater,950,1050,\nlid,,,on\n");
+    run("report", at("groups/a"), at("groups/b"), at("groups/c"), "--out", at("out"));
+    assertThat(read("out/index.html"))
+        .contains(
+            "Standard deviation of boil time: run to run 5.2 s with all runs, 4.6 s with those"
+                + " within protocol only; reproducibility 11 s with all runs, 11 s with those"
+                + " within protocol only.");
+  }
+
   @Test
   void aGroupGetsTheSameStudyEmpty() throws IOException {
     study("mine", "no", "K1 612 618", "K2 588 595");

@@ -134,6 +134,47 @@ class DiscScaleTest {
     assertThat(full.clearance(List.of(0.0))).isBetween(1.5, 3.0);
   }
 
+  /** The disc fills two pieces to the last millimetre, so the join runs through its centre hole. */
+  @Test
+  void aHoleOnAJoinIsWholeOnThePieceWithTheTab() {
+    Paper paper = Paper.A4;
+    double room = paper.shortSide() - 2 * Booklet.MARGIN - 10;
+    double radius = room - DiscTiles.TAB - 0.5;
+    Sheets sheets =
+        Sheets.study()
+            .ring(
+                "floor",
+                1,
+                r ->
+                    r.put(RingsSheet.SURFACE, Surface.BASE)
+                        .put(RingsSheet.CIRCLE, Sheets.mm(0))
+                        .put(RingsSheet.WRAP, Sheets.mm(2 * Math.PI * radius))
+                        .put(RingsSheet.DIAMETER, Sheets.mm(8)));
+    RingPlan plan = RingPlan.of(sheets.read().rings().get(0), new ArrayList<>()).orElseThrow();
+    Disc disc = Disc.of(List.of(plan), new ArrayList<>()).orElseThrow();
+    DiscTiles tiles = DiscFile.tiles(disc, paper);
+    assertThat(tiles.across().clearance(List.of(0.0))).isLessThan(0.1);
+    byte[] pdf =
+        Prints.of(sheets.read(), paper).files().stream()
+            .filter(file -> file.name().startsWith("base-disc"))
+            .findFirst()
+            .orElseThrow()
+            .pdf();
+    List<DiscTiles.Tile> all = tiles.tiles();
+    int index =
+        all.indexOf(
+            all.stream()
+                .filter(tile -> tile.column() == 0)
+                .filter(tile -> tiles.centreY(tile) > 0 && tiles.centreY(tile) < tiles.height())
+                .findFirst()
+                .orElseThrow());
+    double x = DiscFile.left(tiles, paper) + tiles.centreX(all.get(index));
+    double y = DiscFile.top() + tiles.centreY(all.get(index));
+    List<Double> lines = Page.of(pdf, index).linesAcross(y + 0.7, 0.2, x - 4.5, x + 4.5);
+    double chord = 2 * Math.sqrt(4 * 4 - 0.8 * 0.8);
+    assertThat(lines.get(lines.size() - 1) - lines.get(0)).isEqualTo(chord, TENTH);
+  }
+
   private static double centreX(Paper paper) {
     DiscTiles tiles = tiles(paper);
     return DiscFile.left(tiles, paper) + tiles.width() / 2;
