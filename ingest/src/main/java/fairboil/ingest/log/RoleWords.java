@@ -57,6 +57,8 @@ final class RoleWords {
           "sd",
           "filtered",
           "smoothed",
+          "color",
+          "colour",
           "humidity",
           "rh",
           "pressure",
