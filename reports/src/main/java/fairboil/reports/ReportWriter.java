@@ -17,24 +17,18 @@ public final class ReportWriter {
 
   private static final int OTHER_FILES = 20;
 
-  private final FutureTask<XChartPainter> painter;
-  private final int threads;
-
-  private ReportWriter(FutureTask<XChartPainter> painter, int threads) {
-    this.painter = painter;
-    this.threads = threads;
-  }
+  private final FutureTask<XChartPainter> painter =
+      new FutureTask<>(ReportWriter::rehearsedPainter);
+  private final int threads = Runtime.getRuntime().availableProcessors();
 
   /**
-   * A writer that gets ready in a thread of its own, while the study is being read: charts take a
-   * third of a second to start.
+   * Gets ready in a thread of its own, while something else is done: charts take a third of a
+   * second to start. A writer that was not told to gets ready when it writes.
    */
-  public static ReportWriter warmingUp() {
-    FutureTask<XChartPainter> painter = new FutureTask<>(ReportWriter::rehearsedPainter);
+  public void warmUp() {
     Thread thread = new Thread(painter, "warm-up");
     thread.setDaemon(true);
     thread.start();
-    return new ReportWriter(painter, Runtime.getRuntime().availableProcessors());
   }
 
   private static XChartPainter rehearsedPainter() throws ChartException {
@@ -74,6 +68,7 @@ public final class ReportWriter {
   }
 
   private XChartPainter painter() throws ChartException {
+    painter.run();
     try {
       return painter.get();
     } catch (InterruptedException e) {

@@ -1,18 +1,21 @@
 package fairboil.reports.cli;
 
 import fairboil.ingest.StudyException;
+import fairboil.reports.ReportWriter;
 import fairboil.reports.chart.ChartException;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program: parses what was typed, calls the command, and exits with its status. */
 @Command(
@@ -36,13 +39,6 @@ import picocli.CommandLine.Spec;
       "2 wrong usage; 3 the study cannot be read; 4 the report could not be written.",
       "",
       "Burn stoves outdoors only. Nothing here measures carbon monoxide or smoke."
-    },
-    subcommands = {
-      NewCommand.class,
-      CheckCommand.class,
-      ReportCommand.class,
-      PlanCommand.class,
-      PrintCommand.class
     })
 public final class Main implements Runnable {
 
@@ -69,13 +65,17 @@ public final class Main implements Runnable {
    * @return the exit status
    */
   static int run(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine line =
-        new CommandLine(new Main())
-            .setOut(out)
-            .setErr(err)
-            .setCaseInsensitiveEnumValuesAllowed(true)
-            .setParameterExceptionHandler(Main::explainUsage)
-            .setExecutionExceptionHandler(Main::explain);
+    ReportWriter writer = new ReportWriter();
+    if (Commands.isReport(args)) {
+      writer.warmUp(); // the parser needs a tenth of a second too
+    }
+    CommandLine line = new CommandLine(new Main());
+    Commands.add(line, writer, args);
+    line.setOut(out)
+        .setErr(err)
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler(Main::explainUsage)
+        .setExecutionExceptionHandler(Main::explain);
     try {
       return line.execute(args);
     } catch (OutOfMemoryError e) {
@@ -95,10 +95,21 @@ public final class Main implements Runnable {
 
   private static int explainUsage(ParameterException e, String[] args) {
     CommandLine line = e.getCommandLine();
-    line.getErr().println("fairboil: " + e.getMessage());
+    line.getErr().println("fairboil: " + usage(e));
     line.getErr().println("For help: " + line.getCommandSpec().qualifiedName() + " --help");
     line.getErr().flush();
     return ExitStatus.USAGE.code();
+  }
+
+  private static String usage(ParameterException e) {
+    if (e instanceof UnmatchedArgumentException unmatched) {
+      List<String> likely = unmatched.getSuggestions();
+      return "“"
+          + unmatched.getUnmatched().get(0)
+          + "” is no command or option here"
+          + (likely.isEmpty() ? "." : "; did you mean " + String.join(" or ", likely) + "?");
+    }
+    return e.getMessage();
   }
 
   private static int explain(Exception e, CommandLine line, CommandLine.ParseResult parsed)

@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
     description = "Draws measuring strips, base discs and forms to print at true scale.",
     footer = {
       "",
-      "Print at 100 % (no fitting to the page) and check the 100 mm bar before use.",
+      "Print at 100 %% (no fitting to the page) and check the 100 mm bar before use.",
       "Example: fairboil print my-study --out my-prints"
     })
 final class PrintCommand implements Callable<Integer> {

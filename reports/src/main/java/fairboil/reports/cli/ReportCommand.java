@@ -58,9 +58,19 @@ final class ReportCommand implements Callable<Integer> {
               + " critic, a citation and the data.")
   private boolean quote;
 
+  private final ReportWriter writer;
+
+  /**
+   * The command.
+   *
+   * @param writer writes the report
+   */
+  ReportCommand(ReportWriter writer) {
+    this.writer = writer;
+  }
+
   @Override
   public Integer call() throws StudyException, ChartException, IOException {
-    ReportWriter writer = ReportWriter.warmingUp();
     OpenedStudy opened = StudyPool.open(studies);
     Results results;
     try (OutputFolder folder = OutputFolder.open(out, studies)) {

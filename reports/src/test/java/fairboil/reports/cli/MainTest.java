@@ -38,6 +38,20 @@ class MainTest {
   }
 
   @Test
+  void aMistypedCommandIsToldTheLikelyOne() {
+    assertThat(run("reprt", "study").err()).contains("“reprt”", "did you mean report");
+    assertThat(run("check", "study", "--frob").err()).contains("“--frob” is no command or option");
+  }
+
+  @Test
+  void eachCommandAloneAnswersForItself() {
+    for (String command : new String[] {"new", "check", "report", "plan", "print"}) {
+      assertThat(run(command, "--help").out()).startsWith("Usage: fairboil " + command);
+      assertThat(run("--help").out()).contains("  " + command + " ");
+    }
+  }
+
+  @Test
   void aFolderThatIsNoStudyIsSaidToBe() {
     Ended ended = run("check", temp.resolve("nowhere").toString());
     assertThat(ended.status()).isEqualTo(3);
