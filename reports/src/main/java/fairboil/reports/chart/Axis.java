@@ -12,6 +12,9 @@ import java.util.Objects;
  */
 public record Axis(String title, double from, double to, Ticks ticks) {
 
+  /** Of rows 24 pixels high: with fewer on it XChart folds an axis up to nothing. */
+  static final int LEAST_ROWS = 3;
+
   /** Checks that there is a range. */
   public Axis {
     Objects.requireNonNull(title, "title");

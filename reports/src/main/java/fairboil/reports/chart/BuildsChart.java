@@ -26,10 +26,6 @@ final class BuildsChart {
   private static final int ROW = 25;
   private static final int RIGHT = 150;
   private static final int LEAST_RIGHT = 128;
-
-  /** Fewer would be too flat for an axis. */
-  private static final int LEAST_ROWS = 3;
-
   private static final int FOOT = 52;
   private static final int EDGE = 18;
   private static final double BURN = 8;
@@ -101,7 +97,7 @@ final class BuildsChart {
   Sheet sheet(Caption caption) {
     List<Optional<String>> designs =
         styles.inOrder(builds.stream().map(build -> build.build().design()).distinct().toList());
-    int rows = Math.max(LEAST_ROWS, builds.size() + (areTold(designs) ? designs.size() : 0));
+    int rows = Math.max(Axis.LEAST_ROWS, builds.size() + (areTold(designs) ? designs.size() : 0));
     List<KeyEntry> key = key();
     int top = format.top(caption, key);
     int right = format.share(RIGHT, LEAST_RIGHT);

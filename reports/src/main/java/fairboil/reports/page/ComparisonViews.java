@@ -176,7 +176,7 @@ final class ComparisonViews {
 
   private static List<CellView> row(Materials from, Repeatability scatter) {
     Dimension dimension = scatter.measure().dimension().ofDifference();
-    double coarseness = scatter.sd() / 5;
+    double coarseness = ScatterWords.coarseness(scatter);
     return List.of(
         CellView.of(scatter.measure().label()),
         CellView.of(ScatterWords.level(scatter)),

@@ -69,13 +69,15 @@ final class PrecisionViews {
   }
 
   private static String marks(Round round, AtSite at) {
-    Stream<String> marks =
+    List<String> marks =
         Stream.of(
-            mark(at.hFlag(), "h"),
-            mark(at.kFlag(), "k"),
-            mark(at.grubbs(), "Grubbs"),
-            cochran(round, at));
-    return String.join(", ", marks.filter(mark -> !mark.isEmpty()).toList());
+                mark(at.hFlag(), "h"),
+                mark(at.kFlag(), "k"),
+                mark(at.grubbs(), "Grubbs"),
+                cochran(round, at))
+            .filter(mark -> !mark.isEmpty())
+            .toList();
+    return marks.isEmpty() ? "no" : String.join(", ", marks);
   }
 
   /** Cochran's test is of the largest scatter: it marks that site. */

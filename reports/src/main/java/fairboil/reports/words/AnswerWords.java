@@ -53,11 +53,16 @@ public final class AnswerWords {
 
   /** The answer: three sentences with their numbers and intervals. */
   public List<String> answer() {
-    List<String> sentences = new ArrayList<>();
     Optional<HoleEffect> first = results.holeEffects().stream().findFirst();
-    first.map(effects::answer).ifPresent(sentences::add);
-    first.flatMap(this::other).map(effects::answer).ifPresent(sentences::add);
-    spreads().limit(2L - sentences.size()).forEach(sentences::add);
+    Stream<String> found =
+        Stream.concat(
+            Stream.of(first, first.flatMap(this::other))
+                .flatMap(Optional::stream)
+                .map(effects::answer),
+            spreads());
+    Optional<String> ofMethod = PrecisionWords.of(results).answer();
+    List<String> sentences = new ArrayList<>(found.limit(ofMethod.isEmpty() ? 2 : 1).toList());
+    ofMethod.ifPresent(sentences::add);
     sentences.add(basis());
     return List.copyOf(sentences);
   }

@@ -177,13 +177,19 @@ public final class BuildCaptions {
     return Math.abs(value) / 10;
   }
 
+  private static String settled(long settled, int differences) {
+    if (differences == 1) {
+      return settled == 1 ? "1 difference, settled" : "1 difference, not settled";
+    }
+    return settled == 0
+        ? differences + " differences, none of them settled"
+        : settled + " of " + differences + " differences settled";
+  }
+
   /** Of differences in one measure; at least one. */
   public Caption forest(Measure measure, List<Comparison> pairs, CompareWords words) {
     long apart = pairs.stream().filter(pair -> pair.verdict() != Verdict.NOT_SETTLED).count();
-    String counts =
-        apart == 0
-            ? Plural.of(pairs.size(), "difference") + ", none of them settled"
-            : apart + " of " + Plural.of(pairs.size(), "difference") + " settled";
+    String counts = settled(apart, pairs.size());
     String each =
         pairs.stream()
             .limit(MOST_TOLD)

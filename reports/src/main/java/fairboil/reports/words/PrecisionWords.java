@@ -3,6 +3,7 @@ package fairboil.reports.words;
 import fairboil.analysis.Results;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.precision.Precision;
+import fairboil.analysis.precision.Precision.Layout;
 import fairboil.analysis.precision.Repeatability;
 import fairboil.analysis.precision.Repeatability.Level;
 import fairboil.analysis.precision.Repeated;
@@ -72,6 +73,13 @@ public final class PrecisionWords {
                       + remedy())
               : List.of();
     };
+  }
+
+  /** What the same stove tells of the method, in the first measure that it can be told of. */
+  public Optional<String> answer() {
+    return precision.layout() == Layout.SAME_STOVE
+        ? told.stream().flatMap(measure -> limits(measure).stream()).findFirst()
+        : Optional.empty();
   }
 
   private String who() {

@@ -16,12 +16,18 @@ public final class ScatterWords {
         : scatter.level().label() + ", " + scatter.design();
   }
 
+  /** To what it is rounded: its own size, or the most that it may be where none was seen. */
+  public static double coarseness(Repeatability scatter) {
+    return (scatter.sd() == 0 ? scatter.interval().high() : scatter.sd()) / 5;
+  }
+
   /** A scatter between builds of 0 is none seen, which is not none. */
   public static String seen(Display display, Repeatability scatter) {
     Dimension dimension = scatter.measure().dimension().ofDifference();
     return scatter.sd() == 0
-        ? "not seen; up to " + display.value(scatter.interval().high(), 0, dimension)
-        : display.value(scatter.sd(), scatter.sd() / 5, dimension);
+        ? "not seen; up to "
+            + display.value(scatter.interval().high(), coarseness(scatter), dimension)
+        : display.value(scatter.sd(), coarseness(scatter), dimension);
   }
 
   /**
@@ -46,7 +52,7 @@ public final class ScatterWords {
   /** What two runs differ by at most, 19 times in 20, with its interval. */
   public static Optional<String> limit(Display display, Repeatability scatter) {
     Dimension dimension = scatter.measure().dimension().ofDifference();
-    double coarseness = scatter.sd() / 5;
+    double coarseness = coarseness(scatter);
     return scatter
         .limitInterval()
         .map(

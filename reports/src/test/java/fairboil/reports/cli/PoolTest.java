@@ -95,6 +95,7 @@ class PoolTest {
         .contains("Of the 3 sites (a, b and c), at least two burnt the same stove (K1 and K2)")
         .contains("Boil time: two burns of one stove by one site differ by up to")
         .contains("Study <bdi>a, b, c</bdi>");
+    assertThat(out.toString()).contains("Boil time: two burns of one stove by one site differ");
     assertThat(read("out/tables/runs.csv")).contains("\na 1,K1,").contains("\nc 6,K2,");
     assertThat(read("out/tables/sites.csv")).contains("boil time,K2,b,3,");
   }
