@@ -34,14 +34,25 @@ final class Owners {
       builds = List.copyOf(builds);
     }
 
+    /** For whom it is, in as few words as a title has room for. */
+    String title() {
+      return builds.size() > 1 && design().isPresent()
+          ? "design " + design().get() + " (" + builds.size() + " builds)"
+          : words();
+    }
+
+    private Optional<String> design() {
+      return rings.stream()
+          .flatMap(ring -> ring.row().value(RingsSheet.DESIGN).stream())
+          .findFirst();
+    }
+
     /** For whom it is, in words. */
     String words() {
-      Optional<String> design =
-          rings.stream().flatMap(ring -> ring.row().value(RingsSheet.DESIGN).stream()).findFirst();
       List<String> names = builds.stream().map(build -> build.key().name()).toList();
       Optional<String> meant =
           rings.stream().flatMap(ring -> ring.row().value(RingsSheet.BUILD).stream()).findFirst();
-      return RingWords.owners(names.isEmpty() ? meant.stream().toList() : names, design);
+      return RingWords.owners(names.isEmpty() ? meant.stream().toList() : names, design());
     }
   }
 

@@ -129,7 +129,7 @@ public final class Prints {
     Disc.of(plans, findings)
         .ifPresent(
             disc -> {
-              Head head = head("Base disc: " + group.words());
+              Head head = head("Base disc: " + group.title());
               byte[] pdf = DiscFile.of(head, disc, group.words(), typefaces);
               add("base-disc" + owner(group.rings().get(0)), head, pdf);
             });

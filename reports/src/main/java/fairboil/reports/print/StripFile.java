@@ -7,6 +7,10 @@ import java.util.OptionalInt;
 /** The file of one ring in the wall: its strip, then how to use it and a table of places. */
 final class StripFile {
 
+  private static final double ROW = 5;
+  private static final double LEAST_ROW = 3.6;
+  private static final double SPARE = 0.1;
+
   private final Booklet booklet;
   private final Head head;
   private final RingPlan plan;
@@ -98,10 +102,16 @@ final class StripFile {
     flow.heading("Reading the holes after drilling");
     PrintWords.READING_WALL.forEach(text -> flow.paragraph(text, Type.BODY));
     flow.heading("Intended places");
-    flow.table(places(layout));
+    flow.table(places(layout, rowHeight(flow.room(), layout.marks().size())));
   }
 
-  private static Table places(StripLayout layout) {
+  /** A little lower than usual where that keeps the table on its page. */
+  private static double rowHeight(double room, int rows) {
+    double fitting = (room - Table.HEAD - SPARE) / rows;
+    return fitting < LEAST_ROW ? ROW : Math.min(ROW, fitting);
+  }
+
+  private static Table places(StripLayout layout, double rowHeight) {
     List<List<String>> rows = new ArrayList<>();
     for (Mark mark : layout.marks()) {
       rows.add(
@@ -117,7 +127,7 @@ final class StripFile {
             new Table.Column("hole", "", 26),
             new Table.Column("along", "mm", 30),
             new Table.Column("along", "in", 30)),
-        5,
+        rowHeight,
         rows);
   }
 

@@ -12,7 +12,7 @@ import java.util.List;
 record Table(List<Column> columns, double rowHeight, List<List<String>> rows) {
 
   private static final double PAD = 1.2;
-  private static final double HEAD = 8.5;
+  static final double HEAD = 8.5;
 
   /**
    * One column.

@@ -55,7 +55,7 @@ public final class PlanWords {
 
   private static String sizes(Answer answer) {
     return size(answer, Basis.UPPER_LIMIT)
-        + " if scatter is at its upper 80 % limits, "
+        + " if scatter is at its upper 80\u00a0% limits, "
         + size(answer, Basis.ESTIMATE)
         + " if it is as estimated. Plan by the first: by an estimate, a plan falls short about half"
         + " the time.";
@@ -80,7 +80,7 @@ public final class PlanWords {
         title,
         says,
         says
-            + ". Scatter is taken at its upper 80 % limits. Each line is a number of burns of each"
+            + ". Scatter is taken at its upper 80\u00a0% limits. Each line is a number of burns of each"
             + " stove, from 1 to "
             + Answer.MOST_RUNS
             + "; where lines lie close, more burns of the same stoves help little.",
@@ -157,12 +157,12 @@ public final class PlanWords {
           where
               + ": none was seen, but it may be up to "
               + upper
-              + " (upper 80 % limit), which is reckoned with throughout.";
+              + " (upper 80\u00a0% limit), which is reckoned with throughout.";
       case STUDY ->
           where
               + ": standard deviation "
               + display.value(spread.estimate(), 0, dimension)
-              + " in this study, upper 80 % limit "
+              + " in this study, upper 80\u00a0% limit "
               + upper
               + ".";
     };
