@@ -26,12 +26,12 @@ record ColdJunction(double celsius, double halfWidth, Key key) {
   /** Of a logger's own junction, of which no type and class is told: common practice, no source. */
   private static final double UNTOLD_HALF_WIDTH = 1;
 
-  static ColdJunction of(Channel channel, double celsius, String study) {
+  static ColdJunction of(Channel channel, double celsius, RunContext context) {
     Optional<Sensor> sensor = channel.sensor();
     Key key =
         sensor
             .flatMap(Sensor::id)
-            .orElseGet(() -> new Key(study, "cold junction " + channel.name()));
+            .orElseGet(() -> context.instrument("cold junction " + channel.name()));
     return new ColdJunction(
         celsius,
         sensor

@@ -64,8 +64,7 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
 
   private static PreparedChannel prepare(
       Log log, Screening.Screened screened, Channel channel, RunContext context) {
-    String study = context.run().key().study();
-    Probe probe = new Probe(channel, Voltages.coldJunction(log, channel, study), study);
+    Probe probe = new Probe(channel, Voltages.coldJunction(log, channel, context), context);
     tell(screened, channel, context.findings());
     tellIfTooHot(probe, screened.trace(), channel, context.findings());
     Trace trace = screened.trace().plus(probe.correction());

@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
 /**
  * The probe behind a channel. A probe of which no type or class is told is taken as a type K
  * thermocouple of class 2, the commonest; one of which no id is told, as the same probe wherever
- * the column has the same name.
+ * the column has the same name at one site.
  */
 final class Probe {
 
@@ -40,13 +40,13 @@ final class Probe {
   private final Optional<ColdJunction> coldJunction;
 
   /** A probe; its cold junction where the channel is in volts. */
-  Probe(Channel channel, Optional<ColdJunction> coldJunction, String study) {
+  Probe(Channel channel, Optional<ColdJunction> coldJunction, RunContext context) {
     this.coldJunction = coldJunction;
     this.sensor = channel.sensor();
     this.key =
         sensor
             .flatMap(Sensor::id)
-            .orElseGet(() -> new Key(study, channel.name().isBlank() ? "#" : channel.name()));
+            .orElseGet(() -> context.instrument(channel.name().isBlank() ? "#" : channel.name()));
     this.resolution = number(SensorsSheet.RESOLUTION).orElseGet(() -> stepOf(channel));
   }
 

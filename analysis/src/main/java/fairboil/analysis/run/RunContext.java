@@ -5,7 +5,9 @@ import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.Column;
+import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Run;
+import fairboil.ingest.sheet.RunsSheet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -38,6 +40,17 @@ record RunContext(Study study, References references, Run run, Findings findings
   OptionalDouble number(Column<Quantity> column) {
     Optional<Quantity> given = value(column);
     return given.isPresent() ? OptionalDouble.of(given.get().value()) : OptionalDouble.empty();
+  }
+
+  /**
+   * What identifies an instrument of which no id is told: it is taken as the same wherever it has
+   * the same name, but each site has its own.
+   */
+  Key instrument(String name) {
+    String study = run.key().study();
+    return value(RunsSheet.SITE)
+        .map(site -> new Key(study, name + " at " + site))
+        .orElseGet(() -> new Key(study, name));
   }
 
   Place place(Column<?> column) {

@@ -52,11 +52,11 @@ final class Voltages {
   }
 
   /** The cold junction of a channel in volts; empty for temperatures. */
-  static Optional<ColdJunction> coldJunction(Log log, Channel channel, String study) {
+  static Optional<ColdJunction> coldJunction(Log log, Channel channel, RunContext context) {
     if (!channel.unit().measures(Dimension.VOLTAGE)) {
       return Optional.empty();
     }
-    return coldJunction(log, channel).map(cold -> ColdJunction.of(cold, median(cold), study));
+    return coldJunction(log, channel).map(cold -> ColdJunction.of(cold, median(cold), context));
   }
 
   private static double median(Channel cold) {

@@ -12,6 +12,8 @@ import fairboil.ingest.choice.YesNo;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
+import fairboil.ingest.sheet.Key;
+import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.SensorsSheet;
 import java.util.Arrays;
 import java.util.List;
@@ -121,6 +123,29 @@ class FlameProbeTest {
         .filteredOn(line -> line.sharedBy().isPresent())
         .extracting(BudgetLine::influence)
         .containsExactlyInAnyOrder(Influence.LAG, Influence.SENSOR_TOLERANCE);
+  }
+
+  private static List<Key> instruments(StudyFixture fixture) {
+    return fixture
+        .channel(Role.FLAME, bead(0, new SplittableRandom(1)))
+        .analyse()
+        .flame()
+        .peak()
+        .budget()
+        .lines()
+        .stream()
+        .flatMap(line -> line.sharedBy().stream())
+        .toList();
+  }
+
+  @Test
+  void aProbeWithoutAnIdIsTheSameAtOneSiteOnly() {
+    List<Key> north = instruments(fixture().cell(RunsSheet.SITE, "North"));
+    assertThat(north)
+        .isNotEmpty()
+        .isEqualTo(instruments(fixture().cell(RunsSheet.SITE, "North")))
+        .doesNotContainAnyElementsOf(instruments(fixture().cell(RunsSheet.SITE, "South")))
+        .doesNotContainAnyElementsOf(instruments(fixture()));
   }
 
   /**
