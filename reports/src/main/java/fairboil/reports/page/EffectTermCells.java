@@ -10,9 +10,8 @@ import java.math.RoundingMode;
 import java.util.Optional;
 
 /**
- * How a term of a hole effect is shown. Slopes on hole error and differences of designs have a unit
- * that people choose; a change for each degree of the air or each unit of a column is told in the
- * units in which it was reckoned.
+ * How a term of a hole effect is shown: in the units that people chose, but for each unit of a
+ * column in that in which the column is reckoned.
  *
  * @param display shows values
  * @param effect the effect
@@ -52,15 +51,26 @@ record EffectTermCells(Display display, HoleEffect effect, EffectRow row) {
   }
 
   private String each() {
-    String response = effect.response().dimension() == Dimension.DURATION ? "s" : "°C";
-    return "\u00a0"
-        + response
-        + (row.term().equals(EffectRow.AMBIENT) ? " per °C" : " per unit of the column");
+    String degree = display.symbol(Dimension.TEMPERATURE_DIFFERENCE);
+    String response = effect.response().dimension() == Dimension.DURATION ? "s" : degree;
+    return "\u00a0" + response + (isOfAir() ? " per " + degree : " per unit of the column");
+  }
+
+  private boolean isOfAir() {
+    return row.term().equals(EffectRow.AMBIENT);
+  }
+
+  /** Shown units of the response per shown unit of the term, for each held one. */
+  private double factor() {
+    double degree = display.scale(Dimension.TEMPERATURE_DIFFERENCE).factor();
+    double response = effect.response().dimension() == Dimension.DURATION ? 1 : degree;
+    return isOfAir() ? response / degree : response;
   }
 
   /** To about a twelfth of the interval, as slopes are. */
-  private String number(double value) {
-    double step = row.interval().width() / 12;
+  private String number(double held) {
+    double value = factor() * held;
+    double step = factor() * row.interval().width() / 12;
     int decimals =
         step > 0 && Double.isFinite(step)
             ? Math.max(0, Math.min(6, -(int) Math.floor(Math.log10(step))))

@@ -25,6 +25,11 @@ final class FigureCells {
     this.confidence = confidence;
   }
 
+  /** A reason why something is not known, in the units shown. */
+  String reason(String reason) {
+    return display.reason(reason);
+  }
+
   /** A column of values of that dimension, with the unit in its heading. */
   ColumnView column(String label, Dimension dimension) {
     String symbol = display.symbol(dimension);

@@ -52,7 +52,7 @@ final class RunFigures {
     Optional<String> shared = commonReason(figures.values());
     if (shared.isPresent()) {
       unknown
-          .computeIfAbsent(shared.get(), unseen -> new ArrayList<>())
+          .computeIfAbsent(cells.reason(shared.get()), unseen -> new ArrayList<>())
           .add("every figure of the " + title.toLowerCase(Locale.ROOT));
       return;
     }
@@ -62,7 +62,9 @@ final class RunFigures {
           if (figure instanceof Figure.Known known) {
             facts.add(cells.fact(name, known));
           } else if (figure instanceof Figure.Unknown reason) {
-            unknown.computeIfAbsent(reason.reason(), unseen -> new ArrayList<>()).add(name);
+            unknown
+                .computeIfAbsent(cells.reason(reason.reason()), unseen -> new ArrayList<>())
+                .add(name);
           }
         });
     if (!facts.isEmpty()) {

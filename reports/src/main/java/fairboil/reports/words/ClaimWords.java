@@ -47,11 +47,12 @@ public final class ClaimWords {
   public String wording(ClaimResult claim) {
     List<String> sentences = new ArrayList<>();
     Optional<String> numbers = numbers(claim);
+    Optional<String> why = claim.reason().map(display::reason);
     numbers.ifPresent(text -> sentences.add(verdict(claim) + ": " + text + "."));
     if (numbers.isEmpty()) {
-      sentences.add(verdict(claim) + claim.reason().map(reason -> ": " + reason).orElse("") + ".");
+      sentences.add(verdict(claim) + why.map(reason -> ": " + reason).orElse("") + ".");
     } else {
-      claim.reason().ifPresent(reason -> sentences.add(Plural.sentence(reason) + "."));
+      why.ifPresent(reason -> sentences.add(Plural.sentence(reason) + "."));
     }
     if (numbers.isPresent() && claim.runs() > 0) {
       sentences.add(basis(claim));

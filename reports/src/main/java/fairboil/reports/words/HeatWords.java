@@ -32,7 +32,7 @@ public final class HeatWords {
   /** How the boil times of the study were restated, why so, and how far it can be relied on. */
   public static List<String> of(Normalisation normalisation, ScalingBias bias, Display display) {
     List<String> sentences = new ArrayList<>();
-    sentences.add(method(normalisation));
+    sentences.add(display.reason(method(normalisation)));
     if (bias.cases() > 0) {
       sentences.add(bias(bias, display));
     }

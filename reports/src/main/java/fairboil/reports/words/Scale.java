@@ -38,6 +38,8 @@ public record Scale(String symbol, double factor, double offset, boolean isClock
       case LENGTH -> in(Unit.MILLIMETRE);
       case AREA -> in(Unit.SQUARE_MILLIMETRE);
       case SPEED -> in(Unit.METRE_PER_SECOND);
+      case PRESSURE -> in(Unit.KILOPASCAL);
+      case MASS_RATE -> in(Unit.GRAM_PER_MINUTE);
       case TEMPERATURE_DIFFERENCE_PER_LENGTH -> factor("°C per mm", 1e-3);
       case DURATION_PER_LENGTH -> factor("s per mm", 1e-3);
       default -> either(dimension);
@@ -53,6 +55,8 @@ public record Scale(String symbol, double factor, double offset, boolean isClock
       case LENGTH -> in(Unit.INCH);
       case AREA -> in(Unit.SQUARE_INCH);
       case SPEED -> in(Unit.MILE_PER_HOUR);
+      case PRESSURE -> in(Unit.INCH_OF_MERCURY);
+      case MASS_RATE -> in(Unit.OUNCE_PER_MINUTE);
       case TEMPERATURE_DIFFERENCE_PER_LENGTH ->
           factor("°F per 1/16 in", 1.8 * SIXTEENTH_OF_AN_INCH);
       case DURATION_PER_LENGTH -> factor("s per 1/16 in", SIXTEENTH_OF_AN_INCH);
@@ -63,10 +67,8 @@ public record Scale(String symbol, double factor, double offset, boolean isClock
   private static Scale either(Dimension dimension) {
     return switch (dimension) {
       case DURATION -> new Scale("min:s", 1, 0, true);
-      case PRESSURE -> in(Unit.KILOPASCAL);
       case ANGLE -> in(Unit.DEGREE);
       case SPECIFIC_ENERGY -> in(Unit.MEGAJOULE_PER_KILOGRAM);
-      case MASS_RATE -> in(Unit.GRAM_PER_MINUTE);
       case VOLTAGE -> in(Unit.MILLIVOLT);
       case RATIO -> in(Unit.PERCENT);
       case RATE -> factor("% per min", 6000);

@@ -30,6 +30,25 @@ class DisplayTest {
   }
 
   @Test
+  void reasonsTellTemperaturesInTheUnitsShown() {
+    String reason = "the water held 88.8 °C at most";
+    assertThat(Display.in(DisplayUnits.METRIC).reason(reason)).isEqualTo(reason);
+    assertThat(Display.in(DisplayUnits.US).reason("held 88.8 °C at most, and −18.0 °C outside"))
+        .isEqualTo("held 191.8 °F at most, and −0.4 °F outside");
+    assertThat(Display.in(DisplayUnits.US).reason("fell by 30 K before it boiled"))
+        .isEqualTo("fell by 54 °F before it boiled");
+    assertThat(Display.in(DisplayUnits.US).reason("no 2 Kenyan K3")).isEqualTo("no 2 Kenyan K3");
+  }
+
+  @Test
+  void pressureAndBurningRateHaveUnitsOfTheirOwnInUsUnits() {
+    assertThat(Display.in(DisplayUnits.US).value(101325, 100, Dimension.PRESSURE))
+        .isEqualTo("29.92 inHg");
+    assertThat(Display.in(DisplayUnits.US).value(0.005 / 60, 0.0002 / 60, Dimension.MASS_RATE))
+        .isEqualTo("0.176 oz/min");
+  }
+
+  @Test
   void differencesOfTemperatureHaveNoOffset() {
     assertThat(us.shown(100, Dimension.TEMPERATURE)).isEqualTo(212, within(1e-9));
     assertThat(us.shown(100, Dimension.TEMPERATURE_DIFFERENCE)).isEqualTo(180, within(1e-9));
