@@ -70,25 +70,33 @@ final class Asking {
             + plan.column().header().bare()
             + " (°C), or say it in sensors.csv";
     if (role == Role.FLAME || role == Role.WATER) {
-      remarks.error(place(channel), problem, remedy, row(plan.column(), role.label(), guess));
+      remarks.error(place(channel), problem, remedy, answer(channel, role.label(), guess));
     } else {
       remarks.warning(
           place(channel),
           problem + ", and was not used",
           remedy,
-          row(plan.column(), role.label(), guess));
+          answer(channel, role.label(), guess));
     }
+  }
+
+  /** The row to paste about a column, with its scale where its numbers call for one. */
+  private static SheetRow answer(ChannelReader channel, String role, Optional<Unit> unit) {
+    SheetRow row = row(channel.plan().column(), role, unit);
+    return Scales.mayBeLacking(channel.plan(), channel.range())
+        ? Scales.of(channel.plan(), channel.range()).row(row)
+        : row;
   }
 
   // A flame's range tells little: then the water's unit, if its range tells that.
   private Optional<Unit> guess(ChannelReader channel) {
-    Optional<Unit> own = channel.range().likelyUnit();
+    Optional<Unit> own = channel.likeness().likelyUnit();
     if (own.isPresent()) {
       return own;
     }
     return channels.stream()
         .filter(other -> other != channel && other.range().count() > 0)
-        .flatMap(other -> other.plan().unit().or(other.range()::likelyUnit).stream())
+        .flatMap(other -> other.plan().unit().or(other.likeness()::likelyUnit).stream())
         .filter(unit -> unit.dimension() == Dimension.TEMPERATURE)
         .findFirst();
   }
@@ -111,31 +119,59 @@ final class Asking {
     List<ChannelReader> others = unnamed.isEmpty() ? open : unnamed;
     List<ChannelReader> candidates = temperatures.isEmpty() ? others : temperatures;
     List<ChannelReader> offered = offered(candidates);
-    ChannelReader likely = hottest(offered);
     String ranges =
         candidates.stream()
             .map(channel -> channel.plan().column().name() + " holds " + channel.words())
             .collect(Collectors.joining("; "));
+    if (offered.isEmpty()) {
+      remarks.error(
+          remarks.line(headerLine),
+          "no column of this log seems to hold temperatures; " + ranges,
+          "check that this is the log of the run; if one of them is the flame or the water, say so"
+              + " in sensors.csv, with its unit and scale");
+      return;
+    }
+    ChannelReader likely = hottest(offered);
     remarks.error(
         remarks.line(headerLine),
         "no column is called flame or water; " + ranges,
         "say in sensors.csv which column is the flame and which the water, a row each",
-        row(likely.plan().column(), likely.range().likelyRole(), unit(likely)));
+        answer(likely, likely.likeness().likelyRole(), unit(likely)));
     offered.stream()
-        .filter(channel -> channel != likely && !channel.range().likelyRole().isEmpty())
+        .filter(channel -> channel != likely && !channel.likeness().likelyRole().isEmpty())
         .forEach(this::suggest);
   }
 
   // A set point, a pressure, a count of time or what never changes is not offered beside what may
-  // be a reading.
+  // be a reading, and what its name says is no temperature never is.
   private static List<ChannelReader> offered(List<ChannelReader> candidates) {
     List<ChannelReader> readings =
         candidates.stream()
-            .filter(channel -> !RoleWords.sayNoReading(channel.plan().column().header().words()))
+            .filter(channel -> !RoleWords.sayNoReading(words(channel)))
             .filter(channel -> channel.range().highest() <= HOTTEST)
-            .filter(channel -> channel.range().lowest() < channel.range().highest())
+            .filter(Asking::changes)
             .toList();
-    return readings.isEmpty() ? candidates : readings;
+    if (!readings.isEmpty()) {
+      return readings;
+    }
+    List<ChannelReader> possible = candidates.stream().filter(Asking::mayBeTemperature).toList();
+    return possible.stream().anyMatch(Asking::changes)
+        ? possible.stream().filter(Asking::changes).toList()
+        : possible;
+  }
+
+  private static boolean changes(ChannelReader channel) {
+    return channel.range().lowest() < channel.range().highest();
+  }
+
+  private static boolean mayBeTemperature(ChannelReader channel) {
+    return !RoleWords.sayOtherQuantity(words(channel))
+        && (channel.range().highest() <= HOTTEST
+            || Scales.mayBeLacking(channel.plan(), channel.range()));
+  }
+
+  private static List<String> words(ChannelReader channel) {
+    return channel.plan().column().header().words();
   }
 
   private static boolean isCounter(ChannelReader channel) {
@@ -150,18 +186,18 @@ final class Asking {
     remarks.note(
         place(channel),
         "this column holds " + channel.words(),
-        "if it is the " + channel.range().likelyRole() + ", say so in sensors.csv",
-        row(channel.plan().column(), channel.range().likelyRole(), unit(channel)));
+        "if it is the " + channel.likeness().likelyRole() + ", say so in sensors.csv",
+        answer(channel, channel.likeness().likelyRole(), unit(channel)));
   }
 
   private static ChannelReader hottest(List<ChannelReader> channels) {
     return channels.stream()
-        .reduce((a, b) -> b.range().highest() > a.range().highest() ? b : a)
+        .reduce((a, b) -> b.likeness().highest() > a.likeness().highest() ? b : a)
         .orElseThrow();
   }
 
   private static Optional<Unit> unit(ChannelReader channel) {
-    return channel.plan().unit().or(channel.range()::likelyUnit);
+    return channel.plan().unit().or(channel.likeness()::likelyUnit);
   }
 
   private void tellUnused(List<ChannelReader> open, Role missing, boolean both) {
@@ -171,7 +207,7 @@ final class Asking {
             place(channel),
             "this column was not used; it holds " + channel.words(),
             "if it is the " + missing.label() + ", say so in sensors.csv",
-            row(channel.plan().column(), missing.label(), unit(channel)));
+            answer(channel, missing.label(), unit(channel)));
       }
     }
   }

@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.toSet;
 
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
@@ -122,14 +123,27 @@ final class ChannelPlanner {
     if (stated.size() == 1) {
       return stated;
     }
-    ambiguous = true;
-    String names = named.stream().map(LogColumn::name).collect(Collectors.joining(", "));
-    remarks.error(
-        headerPlace(),
-        Spell.count(named.size(), "column") + " say " + role.label() + ": " + names,
-        "say in sensors.csv which one is the " + role.label(),
-        Asking.row(named.get(0), role.label(), named.get(0).header().unit()));
+    askWhich(named, role);
     return List.of();
+  }
+
+  // Without a flame or a water there is no result; without the others there is.
+  private void askWhich(List<LogColumn> named, Role role) {
+    boolean needed = role == Role.FLAME || role == Role.WATER;
+    ambiguous |= needed;
+    String problem =
+        Spell.count(named.size(), "column")
+            + " say "
+            + role.label()
+            + ": "
+            + named.stream().map(LogColumn::name).collect(Collectors.joining(", "));
+    String remedy = "say in sensors.csv which one is the " + role.label();
+    SheetRow row = Asking.row(named.get(0), role.label(), named.get(0).header().unit());
+    if (needed) {
+      remarks.error(headerPlace(), problem, remedy, row);
+    } else {
+      remarks.warning(headerPlace(), problem + "; none of them was used", remedy, row);
+    }
   }
 
   private void noteTwin(List<LogColumn> named) {

@@ -1,5 +1,6 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.choice.Role;
 import fairboil.ingest.quantity.Unit;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -70,6 +71,11 @@ final class ChannelReader {
     return range;
   }
 
+  /** What its numbers look like: with the scale that seems to be lacking, if one does. */
+  ValueRange likeness() {
+    return Scales.mayBeLacking(plan, range) ? Scales.of(plan, range).scaled() : range;
+  }
+
   /** Its readings as written, for one use, {@link #FAULT} and {@link #EMPTY} among them. */
   Series values() {
     return values;
@@ -80,8 +86,9 @@ final class ChannelReader {
     if (plan.unit().isPresent()) {
       return range.words() + " " + plan.unit().get().symbol();
     }
-    return range.words()
-        + range.likelyUnit().map(unit -> ": looks like " + unit.symbol()).orElse("");
+    return Scales.mayBeLacking(plan, range)
+        ? range.words() + ": " + Scales.of(plan, range).words()
+        : range.guess();
   }
 
   /** Reads the cell of a row. */
@@ -244,7 +251,6 @@ final class ChannelReader {
   }
 
   private void tellUnbelievable(Remarks remarks) {
-    Optional<Double> scale = Scales.likely(plan, range);
     String name = plan.column().name();
     String problem =
         "most numbers of this column ("
@@ -252,15 +258,17 @@ final class ChannelReader {
             + ") are outside "
             + FaultCodes.possible(plan.unit().orElseThrow())
             + ", so it was not used";
-    if (scale.isEmpty()) {
-      remarks.error(
-          remarks.file().column(name), problem, "check its unit, or say its scale in sensors.csv");
-    } else {
+    if (Scales.mayBeLacking(plan, range)) {
+      Scales scales = Scales.of(plan, range);
+      String role = plan.role().map(Role::label).orElse("");
       remarks.error(
           remarks.file().column(name),
-          problem + "; it looks like " + Scales.words(scale.get()) + " of a degree",
+          problem + "; " + scales.words(),
           "say its scale in sensors.csv",
-          Scales.row(plan, scale.get()));
+          scales.row(Asking.row(plan.column(), role, plan.unit())));
+    } else {
+      remarks.error(
+          remarks.file().column(name), problem, "check its unit, or say its scale in sensors.csv");
     }
   }
 

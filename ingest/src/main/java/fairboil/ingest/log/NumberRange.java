@@ -1,5 +1,6 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,11 @@ final class NumberRange {
   private static final double SHORTEST = 120;
   private static final double LONGEST = 86_400;
   private static final double SLOWEST = 600;
+  private static final double SLOWEST_LIKELY = 120;
+  private static final double FASTEST = 0.01;
+  private static final double WANDERING = 5;
+  private static final int SOON = 60;
+  private static final double RARELY = 0.2;
   private static final double EPOCH_FROM = 1e9;
   private static final double EPOCH_TO = 4.2e9;
 
@@ -60,6 +66,61 @@ final class NumberRange {
     return values.size() > 1 && last() > first();
   }
 
+  /**
+   * Whether the numbers count on with like steps, but for restarts near where they began, as of a
+   * logger that counts from its switching on.
+   */
+  boolean isCountingWithRestarts() {
+    double step = usualStep();
+    if (values.size() < 3 || step <= 0) {
+      return false;
+    }
+    int restarts = 0;
+    int odd = 0;
+    for (int i = 1; i < values.size(); i++) {
+      double by = values.get(i) - values.get(i - 1);
+      boolean restarted = by < 0 && Math.abs(values.get(i)) <= SOON * step;
+      restarts += restarted ? 1 : 0;
+      odd += !restarted && (by < 0 || by > WANDERING * step) ? 1 : 0;
+    }
+    return restarts > 0 && restarts <= RARELY * values.size() && odd <= 2;
+  }
+
+  /** Its lowest and highest number: {@code 1000 to 91000}. */
+  String span() {
+    return Spell.number(values.stream().mapToDouble(v -> v).min().orElse(Double.NaN))
+        + " to "
+        + Spell.number(values.stream().mapToDouble(v -> v).max().orElse(Double.NaN));
+  }
+
+  /**
+   * What its usual step would mean in each unit of time in which a logger may count, such as {@code
+   * a step of 500 would be 0.5 s if it counts ms, 500 s if s}; empty where there is no step.
+   */
+  String meanings() {
+    double step = usualStep();
+    if (step <= 0) {
+      return "";
+    }
+    List<String> meanings = new ArrayList<>();
+    for (TimeWord word : List.of(TimeWord.MILLISECONDS, TimeWord.SECONDS, TimeWord.MINUTES)) {
+      Unit unit = word.unit().orElseThrow();
+      double seconds = unit.toHeld(step, unit.dimension());
+      if (seconds >= FASTEST && seconds <= SLOWEST) {
+        meanings.add(spell(seconds) + " if it counts " + unit.symbol());
+      }
+    }
+    return meanings.isEmpty()
+        ? ""
+        : "a step of " + Spell.number(step) + " would be " + String.join(", ", meanings);
+  }
+
+  private static String spell(double seconds) {
+    return seconds < 60
+        ? Spell.number(seconds) + " s"
+        : Spell.number(Math.round(seconds / 6) / 10.0) + " min";
+  }
+
   /** Seconds of one unit, if all are epochs of our age: of 10 digits in s, 13 in ms, 16 in µs. */
   OptionalDouble epochUnit() {
     for (double unit : new double[] {1, 1e-3, 1e-6}) {
@@ -74,7 +135,7 @@ final class NumberRange {
 
   /**
    * The only unit of time in which the log would last from two minutes to a day, with a reading
-   * every ten minutes or more often, if one is.
+   * every two minutes or more often, if one is.
    */
   Optional<String> likelyTimeUnit() {
     List<String> likely =
@@ -87,8 +148,17 @@ final class NumberRange {
   }
 
   private boolean isLikely(double secondsOfUnit) {
-    double seconds = (last() - first()) * secondsOfUnit;
-    return seconds >= SHORTEST && seconds <= LONGEST && usualStep() * secondsOfUnit <= SLOWEST;
+    double seconds = counted() * secondsOfUnit;
+    return seconds >= SHORTEST
+        && seconds <= LONGEST
+        && usualStep() * secondsOfUnit <= SLOWEST_LIKELY;
+  }
+
+  /** How far it counted in all, restarts left out. */
+  private double counted() {
+    return IntStream.range(1, values.size())
+        .mapToDouble(i -> Math.max(0, values.get(i) - values.get(i - 1)))
+        .sum();
   }
 
   private double usualStep() {

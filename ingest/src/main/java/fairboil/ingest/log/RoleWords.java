@@ -29,23 +29,19 @@ final class RoleWords {
   // Of the logger, unless the words name something else too.
   private static final Set<String> LOGGER = Set.of("internal", "board", "logger");
 
-  // Not a reading of a probe but something made of it, or something else.
-  private static final Set<String> NOT_READINGS =
+  // Made of readings, or what they are to be.
+  private static final Set<String> DERIVED =
       Set.of(
           "set",
           "setpoint",
           "sp",
           "target",
-          "output",
-          "duty",
           "error",
           "err",
           "deviation",
           "rate",
           "slope",
           "raw",
-          "adc",
-          "counts",
           "avg",
           "average",
           "mean",
@@ -57,6 +53,23 @@ final class RoleWords {
           "sd",
           "filtered",
           "smoothed",
+          "delta",
+          "diff",
+          "difference",
+          "dt",
+          "primary",
+          "secondary",
+          "soll",
+          "sollwert",
+          "consigne",
+          "consigna");
+
+  private static final Set<String> OTHER_QUANTITIES =
+      Set.of(
+          "output",
+          "duty",
+          "adc",
+          "counts",
           "color",
           "colour",
           "humidity",
@@ -69,20 +82,10 @@ final class RoleWords {
           "valve",
           "status",
           "alarm",
-          "delta",
-          "diff",
-          "difference",
-          "dt",
           "count",
-          "primary",
-          "secondary",
           "co",
           "co2",
           "o2",
-          "soll",
-          "sollwert",
-          "consigne",
-          "consigna",
           "feuchte",
           "feuchtigkeit",
           "luftfeuchte",
@@ -99,7 +102,12 @@ final class RoleWords {
 
   /** Whether the words name something made of a reading, or no temperature at all. */
   static boolean sayNoReading(Collection<String> words) {
-    return !Collections.disjoint(words, NOT_READINGS);
+    return !Collections.disjoint(words, DERIVED) || sayOtherQuantity(words);
+  }
+
+  /** Whether the words name a quantity that is no temperature of a probe. */
+  static boolean sayOtherQuantity(Collection<String> words) {
+    return !Collections.disjoint(words, OTHER_QUANTITIES);
   }
 
   /** What the words say, if they say one thing. */

@@ -12,6 +12,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * The lines of a log, each with its cells. A line without quotation marks at the start of a cell is
@@ -25,6 +26,10 @@ final class RowLines {
 
   // A quoted cell with line breaks is a title; a longer one is a mark that was never closed.
   private static final int MAX_JOINED = 20;
+
+  // Under a title or names; three dashes may stand for a reading that is missing.
+  private static final Pattern RULE =
+      Pattern.compile("([*=_~+-])\\1{3,}(?:[\\s|+]+\\1{4,})*[\\s|+]*");
 
   private final TextLines lines;
   private final Separator separator;
@@ -76,7 +81,10 @@ final class RowLines {
     return separator.isBlank(characters, current.text().length());
   }
 
-  /** Whether the line is a comment: it starts with #, %, // or, where that parts no cells, ;. */
+  /**
+   * Whether the line is a comment: it starts with #, %, // or, where that parts no cells, ;, or is
+   * a rule such as {@code =====}.
+   */
   boolean isComment() {
     String text = current.text().stripLeading();
     if (text.isEmpty()) {
@@ -86,8 +94,13 @@ final class RowLines {
       case '#', '%' -> !headsColumn(text);
       case '/' -> text.startsWith("//");
       case ';' -> separator != Separator.SEMICOLON;
+      case '*', '=', '-', '_', '~', '+' -> isRule(text);
       default -> false;
     };
+  }
+
+  private static boolean isRule(String text) {
+    return text.length() > 3 && text.charAt(1) == text.charAt(0) && RULE.matcher(text).matches();
   }
 
   // A lone # or % may be the name of the first column; #3 that of a column without a name.

@@ -2,42 +2,87 @@ package fairboil.ingest.log;
 
 import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.SensorsSheet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Whole numbers of tenths, hundredths or thousandths of a degree: asked about, never assumed. */
 final class Scales {
 
-  private static final double[] LIKELY = {0.1, 0.01, 0.001};
+  // 1800 °C is 3272 °F.
+  private static final double HOTTEST_IN_ANY_UNIT = 3500;
 
-  private Scales() {}
+  private static final List<Double> SCALES = List.of(0.1, 0.01, 0.001);
 
-  /** The scale at which the highest number would be a temperature near a fire or in water. */
-  static Optional<Double> likely(ChannelPlan plan, ValueRange range) {
-    if (plan.dimension() != Dimension.TEMPERATURE || plan.scale() != 1) {
-      return Optional.empty();
-    }
-    for (double scale : LIKELY) {
-      double celsius =
-          plan.unit().orElseThrow().toHeld(range.highest() * scale, Dimension.TEMPERATURE);
-      if (celsius >= 20 && celsius <= 1200) {
-        return Optional.of(scale);
-      }
-    }
-    return Optional.empty();
+  private final Unit unit;
+  private final ValueRange range;
+
+  private Scales(Unit unit, ValueRange range) {
+    this.unit = unit;
+    this.range = range;
   }
 
-  static String words(double scale) {
+  /** Of a column of temperatures; one whose unit is not said is looked at as if in °C. */
+  static Scales of(ChannelPlan plan, ValueRange range) {
+    return new Scales(plan.unit().orElse(Unit.CELSIUS), range);
+  }
+
+  /** Whether a scale may be what is lacking: the column is not scaled, and too hot as it is. */
+  static boolean mayBeLacking(ChannelPlan plan, ValueRange range) {
+    boolean tooHot =
+        plan.unit().isEmpty()
+            ? range.highest() > HOTTEST_IN_ANY_UNIT
+            : plan.dimension() == Dimension.TEMPERATURE
+                && plan.held(range.highest()) > FaultCodes.HOTTEST;
+    return tooHot && plan.scale() == 1 && !of(plan, range).possible().isEmpty();
+  }
+
+  /** The only scale at which the log would be of a fire or of water and begin out of the cold. */
+  Optional<Double> likely() {
+    List<Double> possible = possible();
+    List<Double> fromCold =
+        possible.stream().filter(scale -> isBetween(range.lowest() * scale, -30, 45)).toList();
+    List<Double> left = fromCold.isEmpty() ? possible : fromCold;
+    return left.size() == 1 ? Optional.of(left.get(0)) : Optional.empty();
+  }
+
+  private List<Double> possible() {
+    return SCALES.stream()
+        .filter(scale -> isBetween(range.highest() * scale, 20, 1200))
+        .filter(scale -> isBetween(range.lowest() * scale, -50, 1200))
+        .toList();
+  }
+
+  private boolean isBetween(double written, double low, double high) {
+    double celsius = unit.toHeld(written, Dimension.TEMPERATURE);
+    return celsius >= low && celsius <= high;
+  }
+
+  /** {@code it looks like thousandths of a degree, 19.1 to 99.3}: every scale that may be meant. */
+  String words() {
+    List<Double> shown = likely().map(List::of).orElseGet(this::possible);
+    return shown.stream()
+        .map(scale -> name(scale) + " of a degree, " + range.times(scale).guess())
+        .collect(Collectors.joining(", or ", "it looks like ", ""));
+  }
+
+  /** The range as scaled; without any number where the scale is not known. */
+  ValueRange scaled() {
+    return likely().map(range::times).orElseGet(ValueRange::new);
+  }
+
+  private static String name(double scale) {
     return scale == 0.1 ? "tenths" : scale == 0.01 ? "hundredths" : "thousandths";
   }
 
-  static SheetRow row(ChannelPlan plan, double scale) {
-    String role = plan.role().map(known -> known.label()).orElse("");
-    Map<String, String> cells =
-        new LinkedHashMap<>(Asking.row(plan.column(), role, plan.unit()).cells());
-    cells.put(SensorsSheet.SCALE.name(), Spell.number(scale));
+  /** The row with the scale that is likely; the cell is left to fill in if none is. */
+  SheetRow row(SheetRow unscaled) {
+    Map<String, String> cells = new LinkedHashMap<>(unscaled.cells());
+    cells.put(SensorsSheet.SCALE.name(), likely().map(Spell::number).orElse(""));
     return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
   }
 }

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Decides which columns of a log tell time, and how; asks where the log does not say. */
@@ -313,9 +314,15 @@ final class TimePlanner {
             .column(column.name()),
         "the unit of the time is not said; it goes from "
             + range.words()
-            + guess.map(unit -> ": looks like " + unit).orElse(""),
+            + guess.map(unit -> ": looks like " + unit).orElse("")
+            + meanings(range),
         "say s, min or ms in brackets in the header, or as its unit in sensors.csv",
         answer(column, guess.orElse("")));
+  }
+
+  private static String meanings(NumberRange range) {
+    String meanings = range.meanings();
+    return meanings.isEmpty() ? "" : "; " + meanings;
   }
 
   private static boolean saysReading(HeaderName header) {
@@ -324,10 +331,7 @@ final class TimePlanner {
 
   private void askForTime() {
     Optional<LogColumn> rising =
-        columns.stream()
-            .filter(column -> !saysReading(column.header()))
-            .filter(column -> new NumberRange(shape, column).isRising())
-            .findFirst();
+        counting(NumberRange::isRising).or(() -> counting(NumberRange::isCountingWithRestarts));
     String problem =
         shape.header().isEmpty()
             ? "the table has no header: say which column is time and which is temperature"
@@ -341,9 +345,22 @@ final class TimePlanner {
     telling.add(rising.get().index());
     remarks.error(
         headerPlace(),
-        problem + "; column " + rising.get().number() + " rises from " + range.words(),
+        problem
+            + "; column "
+            + rising.get().number()
+            + (range.isRising()
+                ? " rises from " + range.words()
+                : " counts from " + range.span() + " and starts again")
+            + meanings(range),
         "give it the role time and its unit in sensors.csv, and the other columns theirs",
         answer(rising.get(), range.likelyTimeUnit().orElse("")));
+  }
+
+  private Optional<LogColumn> counting(Predicate<NumberRange> how) {
+    return columns.stream()
+        .filter(column -> !saysReading(column.header()))
+        .filter(column -> how.test(new NumberRange(shape, column)))
+        .findFirst();
   }
 
   /** A row of {@code sensors.csv} that makes a column the time. */

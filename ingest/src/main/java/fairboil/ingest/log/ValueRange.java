@@ -28,9 +28,25 @@ final class ValueRange {
     return highest;
   }
 
+  /** The range of the same numbers, each multiplied. */
+  ValueRange times(double scale) {
+    ValueRange scaled = new ValueRange();
+    if (count > 0) {
+      scaled.add(lowest * scale);
+      scaled.add(highest * scale);
+      scaled.count = count;
+    }
+    return scaled;
+  }
+
   /** {@code 19.1 to 99.3}. */
   String words() {
     return count == 0 ? "no number" : Spell.number(lowest) + " to " + Spell.number(highest);
+  }
+
+  /** The same with the unit that it looks like, if it does: {@code 19.1 to 99.3: looks like °C}. */
+  String guess() {
+    return words() + likelyUnit().map(unit -> ": looks like " + unit.symbol()).orElse("");
   }
 
   /**
@@ -38,7 +54,7 @@ final class ValueRange {
    * used to convert: only to fill in a row that a person may paste.
    */
   Optional<Unit> likelyUnit() {
-    if (lowest >= 250 && highest <= 400) {
+    if (lowest >= 253 && lowest <= 318 && highest >= 358 && highest <= 378) {
       return Optional.of(Unit.KELVIN);
     }
     if (lowest < 60 && highest >= 90 && highest <= 106) {
