@@ -3,6 +3,7 @@ package fairboil.ingest;
 import fairboil.ingest.choice.Choice;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Mark;
 import fairboil.ingest.sheet.Nearest;
 import fairboil.ingest.sheet.Row;
@@ -67,10 +68,19 @@ final class MarkTable {
 
   private Finding unknownRun(String shown, String rows) {
     Row row = strangerRow.get(shown);
+    String name = row.get(StopwatchSheet.RUN);
+    Optional<String> build = row.value(StopwatchSheet.BUILD);
+    Optional<Place> aside = runs.aside(name);
+    if (aside.isPresent()) {
+      return Finding.note(
+          strangers.first(shown),
+          "the row of run " + shown + " was set aside, and its marks with it" + rows,
+          "mend its row: " + aside.get());
+    }
     return Finding.error(
         strangers.first(shown),
-        "there is no one run " + shown + rows + ", so these marks were set aside",
-        runs.remedy(row.get(StopwatchSheet.RUN), row.value(StopwatchSheet.BUILD)));
+        runs.problem(name, build) + rows + ", so these marks were set aside",
+        runs.remedy(name, build));
   }
 
   // Any text may be an event; only one that looks misspelt is worth a warning.

@@ -7,6 +7,7 @@ import fairboil.ingest.sheet.Nearest;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.RunsSheet;
+import fairboil.ingest.sheet.SheetRows;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -25,6 +26,7 @@ final class RunTable {
   private final String study;
   private final Map<String, Set<String>> buildsByName = new LinkedHashMap<>();
   private final Map<Key, Run> runs = new LinkedHashMap<>();
+  private final Map<String, Place> aside = new HashMap<>();
   private final Map<String, Place> taken = new HashMap<>();
   private final List<Finding> findings = new ArrayList<>();
 
@@ -32,15 +34,18 @@ final class RunTable {
     this.study = study;
   }
 
-  static RunTable of(String study, List<Row> rows) {
+  static RunTable of(String study, SheetRows sheet) {
     RunTable table = new RunTable(study);
-    for (Row row : rows) {
+    for (Row row : sheet.aside()) {
+      row.value(RunsSheet.RUN).ifPresent(name -> table.aside.putIfAbsent(name, row.place()));
+    }
+    for (Row row : sheet.rows()) {
       table
           .buildsByName
           .computeIfAbsent(row.get(RunsSheet.RUN), name -> new LinkedHashSet<>())
           .add(row.get(RunsSheet.BUILD));
     }
-    rows.forEach(table::add);
+    sheet.rows().forEach(table::add);
     return table;
   }
 
@@ -79,6 +84,18 @@ final class RunTable {
             .flatMap(of -> Optional.ofNullable(runs.get(key(name, of))))
             .or(() -> isRepeated(name) && build.isEmpty() ? Optional.empty() : shown);
     return found.filter(run -> build.map(run.build().name()::equals).orElse(true));
+  }
+
+  /** Where the row of a run is that was set aside. */
+  Optional<Place> aside(String name) {
+    return Optional.ofNullable(aside.get(name));
+  }
+
+  /** What is wrong with a name of a run that was not found, and a build if told: a clause. */
+  String problem(String name, Optional<String> build) {
+    return build.isEmpty() && buildsByName.containsKey(name)
+        ? "which run " + name + " is meant is not clear"
+        : "there is no run " + name + build.map(of -> " of build " + of).orElse("");
   }
 
   /** What to do about a name of a run that was not found: a clause. */

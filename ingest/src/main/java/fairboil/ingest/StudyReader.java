@@ -102,9 +102,9 @@ public final class StudyReader {
 
   private Study read() throws StudyException, UnreadableException {
     SheetRows runsSheet = runsSheet();
-    List<Row> runRows = rows(runsSheet);
+    findings.addAll(runsSheet.findings());
     Row settings = settings();
-    RunTable runs = RunTable.of(study, runRows);
+    RunTable runs = RunTable.of(study, runsSheet);
     BuildTable builds = BuildTable.of(study, rows(BuildsSheet.SCHEMA));
     runs.runs().forEach(run -> builds.named(run.build().name(), run.row().place(RunsSheet.BUILD)));
     RingTable rings = RingTable.of(study, rows(RingsSheet.SCHEMA), builds);

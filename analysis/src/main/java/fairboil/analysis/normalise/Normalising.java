@@ -29,7 +29,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
-import java.util.stream.Stream;
 
 /**
  * Restates the boil times of a study for reference conditions, by one method for all runs: by heat
@@ -290,16 +289,20 @@ public final class Normalising {
             .map(RunResult::conditions)
             .findFirst()
             .orElseThrow();
-    if (!known.boilingPoint().isKnown()) {
+    List<Figure> told =
+        List.of(known.ambient(), known.water(), known.waterStart(), known.heatCapacity());
+    boolean asked = told.stream().anyMatch(figure -> isFor(figure, lacking.reason()));
+    if (!asked && !known.boilingPoint().isKnown()) {
       return "tell `altitude` in study.csv, or an air pressure in runs.csv";
     }
-    boolean told =
-        Stream.of(known.ambient(), known.water(), known.waterStart(), known.heatCapacity())
-            .allMatch(Figure::isKnown);
-    return told
+    return told.stream().allMatch(Figure::isKnown)
         ? "log the pot for 25 minutes as it cools beside the fire, lid as it was, once for each"
             + " pot, lid and wind; or give a `loss coefficient` for the pot in pots.csv"
         : "tell it in runs.csv, or of a pot in pots.csv";
+  }
+
+  private static boolean isFor(Figure figure, String reason) {
+    return figure instanceof Figure.Unknown unknown && unknown.reason().equals(reason);
   }
 
   private String consequence() {

@@ -43,7 +43,7 @@ public final class SettingsReader {
     SettingsReader reader = new SettingsReader(grid);
     reader.findings.addAll(grid.findings());
     reader.readAll();
-    return new SheetRows(grid.place(), List.of(reader.row.build()), reader.findings);
+    return new SheetRows(grid.place(), List.of(reader.row.build()), List.of(), reader.findings);
   }
 
   private void readAll() {

@@ -27,6 +27,7 @@ public final class SheetReader {
   private final SheetSchema schema;
   private final Grid grid;
   private final List<Row> rows = new ArrayList<>();
+  private final List<Row> aside = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
   private SheetReader(SheetSchema schema, Grid grid) {
@@ -43,7 +44,7 @@ public final class SheetReader {
     } else {
       reader.readAll();
     }
-    return new SheetRows(grid.place(), reader.rows, reader.findings);
+    return new SheetRows(grid.place(), reader.rows, reader.aside, reader.findings);
   }
 
   static Finding empty(Place place, SheetSchema schema) {
@@ -184,6 +185,7 @@ public final class SheetReader {
       rows.add(row);
       return;
     }
+    aside.add(row);
     missing.stream()
         .filter(column -> !refused.contains(column))
         .forEach(

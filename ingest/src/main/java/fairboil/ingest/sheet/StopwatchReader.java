@@ -87,7 +87,7 @@ public final class StopwatchReader {
     } else {
       body.forEach(line -> readRow(line, run, events));
     }
-    return new SheetRows(grid.place(), marks, findings);
+    return new SheetRows(grid.place(), marks, List.of(), findings);
   }
 
   private List<EventColumn> eventColumns() {
