@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 
 /**
- * By how much energy scaling misses what the heat balance would say, over a grid of tests: 0.67 to
- * 1.5 times the reference water from 15 °C, air of −20 to 35 °C, 0 to 3,000 m, fires that keep, die
+ * By how much energy scaling misses what the heat balance would say, over a grid of tests: 0.3 to
+ * 2 kg of water from 15 °C, air of −20 to 35 °C, 0 to 3,000 m, fires that keep, die
  * down or grow, of 400 W and 700 W. Where a fire is below 1.5 times the loss at the boil, in test
  * or reference, the case is left out.
  *
@@ -22,7 +22,13 @@ import java.util.stream.DoubleStream;
 public record ScalingBias(
     double lowest, double middleLow, double middleHigh, double highest, int cases) {
 
-  private static final double[] TIMES_WATER = {0.67, 0.85, 1, 1.2, 1.5};
+  /** The least water of the grid, kg. */
+  public static final double LEAST_WATER = 0.3;
+
+  /** The most water of the grid, kg. */
+  public static final double MOST_WATER = 2;
+
+  private static final double[] WATERS = {LEAST_WATER, 0.5, 0.8, 1.2, MOST_WATER};
   private static final double[] AMBIENTS = {-20, -5, 10, 20, 35};
   private static final double[] ALTITUDES = {0, 1500, 3000};
   private static final double[] POWERS = {400, 700};
@@ -63,18 +69,18 @@ public record ScalingBias(
                     .boxed()
                     .flatMapToDouble(
                         altitude ->
-                            Arrays.stream(TIMES_WATER)
+                            Arrays.stream(WATERS)
                                 .mapToObj(
-                                    times -> error(reference, loss, fire, ambient, altitude, times))
+                                    water -> error(reference, loss, fire, ambient, altitude, water))
                                 .filter(OptionalDouble::isPresent)
                                 .mapToDouble(OptionalDouble::getAsDouble)));
   }
 
   private static OptionalDouble error(
-      Reference reference, Loss loss, Fire fire, double ambient, double altitude, double times) {
+      Reference reference, Loss loss, Fire fire, double ambient, double altitude, double water) {
     double pot = reference.pot().orElseThrow();
     double boilingPoint = Saturation.temperature(Atmosphere.pressure(altitude));
-    Load tested = new Load(times * reference.water(), pot, START, boilingPoint);
+    Load tested = new Load(water, pot, START, boilingPoint);
     Load wanted = new Load(reference.water(), pot, reference.start(), reference.boilingPoint());
     OptionalDouble seen = strong(tested, Surroundings.at(ambient), loss, fire);
     OptionalDouble truth = strong(wanted, reference.air(), loss, fire);

@@ -63,7 +63,11 @@ public final class HeatWords {
   private static String bias(ScalingBias bias, Display display) {
     return "What energy scaling leaves out: over "
         + bias.cases()
-        + " made-up tests of 0.67 to 1.5 times the reference water, in air of "
+        + " made-up tests of "
+        + display.value(ScalingBias.LEAST_WATER, 0, Dimension.MASS)
+        + " to "
+        + display.value(ScalingBias.MOST_WATER, 0, Dimension.MASS)
+        + " of water, in air of "
         + celsius(-20, display)
         + " to "
         + celsius(35, display)
