@@ -8,10 +8,10 @@ import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 
 /**
- * By how much energy scaling misses what the heat balance would say, over a grid of tests: 0.3 to
- * 2 kg of water from 15 °C, air of −20 to 35 °C, 0 to 3,000 m, fires that keep, die
- * down or grow, of 400 W and 700 W. Where a fire is below 1.5 times the loss at the boil, in test
- * or reference, the case is left out.
+ * By how much energy scaling misses what the heat balance would say, over a grid of tests: 0.3 to 2
+ * kg of water from 15 °C, air of −20 to 35 °C, 0 to 3,000 m, fires that keep, die down or grow, of
+ * 400 W and 700 W. Where a fire is below 1.5 times the loss at the boil, in test or reference, the
+ * case is left out.
  *
  * @param lowest the lowest of the errors, as a share of the boil time
  * @param middleLow a quarter of the errors are below this

@@ -113,7 +113,7 @@ class ComparisonTruthTest {
   /** All pairs, then all against the first, of builds whose true means are 0, 1, 2 … */
   @Test
   void intervalsOfDifferencesCoverThem() {
-    double[] covered = covered(400);
+    double[] covered = covered(400, 10);
     assertThat(covered[0]).isBetween(0.95 - 0.045, 0.95 + 0.035);
     assertThat(covered[1]).isGreaterThan(0.82); // of 40
   }
@@ -121,12 +121,13 @@ class ComparisonTruthTest {
   @Test
   @Tag("long")
   void intervalsOfDifferencesCoverThemAtLength() {
-    double[] covered = covered(10_000);
+    double[] covered = covered(10_000, 3);
     assertThat(printed("all pairs covered together", covered[0])).isBetween(0.935, 0.965);
-    assertThat(printed("all against one covered together", covered[1])).isBetween(0.925, 0.975);
+    assertThat(printed("all against one covered together", covered[1])).isBetween(0.935, 0.965);
   }
 
-  private static double[] covered(int trials) {
+  /** Quadrature is slow: all against one in one of so many trials. */
+  private static double[] covered(int trials, int oneIn) {
     RandomGenerator random = new SplittableRandom(34);
     Pairs pairs = new Pairs(Measure.PEAK, Comparison.BUILD, new StudentizedRange(4), 0.95);
     int all = 0;
@@ -137,9 +138,8 @@ class ComparisonTruthTest {
         builds.add(Sample.of(String.valueOf(build), values(4, build, 1, random)));
       }
       all += covers(pairs.pooled(builds, Method.TUKEY_KRAMER)) ? 1 : 0;
-      // quadrature is slow: one in ten
-      if (trial % 10 == 0) {
-        againstFirst += covers(pairs.against(builds.get(0), builds.subList(1, 4))) ? 10 : 0;
+      if (trial % oneIn == 0) {
+        againstFirst += covers(pairs.against(builds.get(0), builds.subList(1, 4))) ? oneIn : 0;
       }
     }
     return new double[] {(double) all / trials, (double) againstFirst / trials};
