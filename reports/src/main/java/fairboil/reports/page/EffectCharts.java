@@ -8,6 +8,7 @@ import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.TableView;
+import fairboil.reports.words.EffectWords;
 import fairboil.reports.words.Residuals;
 import java.util.Arrays;
 import java.util.List;
@@ -85,7 +86,12 @@ final class EffectCharts {
     String response = effect.response().label();
     return TableView.list(
         id,
-        "Hole error in ring " + effect.ring() + " and " + response + " of each build",
+        "Hole error in ring "
+            + effect.ring()
+            + " and "
+            + response
+            + " of each build"
+            + (EffectWords.isMovedByAir(effect) ? ", moved to the reference air temperature" : ""),
         List.of(
             ColumnView.words("build"),
             ColumnView.words("design"),

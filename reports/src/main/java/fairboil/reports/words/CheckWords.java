@@ -8,6 +8,7 @@ import fairboil.analysis.effect.EffectChecks.WithoutRun;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.model.SlopePermutation;
+import fairboil.analysis.model.SlopePermutation.Method;
 import fairboil.analysis.model.TheilSen;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
@@ -115,7 +116,10 @@ public final class CheckWords {
             + share(deals.pValue())
             + " of all deals ("
             + checks.exactness().label()
-            + "; with this many builds it cannot be less than "
+            + (deals.method() == Method.ALL
+                ? "; with this many builds"
+                : "; with 20,000 deals tried")
+            + " it cannot be less than "
             + leastShare(deals.floor())
             + ")";
     return deals.floor() > 1 - checks.confidence()

@@ -41,7 +41,7 @@ public final class EffectCaptions {
     return new Caption(
         Plural.sentence(response) + " against hole error, ring " + Names.inSentence(effect.ring()),
         effect.headline().isPresent() ? counts + ": " + answer : Plural.sentence(answer),
-        Plural.sentence(counts) + ". " + sentence(answer) + marks,
+        Plural.sentence(counts) + ". " + sentence(answer) + marks + moved(effect),
         "Chart of "
             + response
             + " against the RMS hole error of ring "
@@ -51,6 +51,13 @@ public final class EffectCaptions {
             + ". "
             + sentence(answer)
             + extremes(effect));
+  }
+
+  private static String moved(HoleEffect effect) {
+    return EffectWords.isMovedByAir(effect)
+        ? " All are moved to the reference air temperature by what the air did within builds, so"
+            + " they differ from the plain means in other tables."
+        : "";
   }
 
   private static int burns(HoleEffect effect) {

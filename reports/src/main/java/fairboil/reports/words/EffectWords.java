@@ -112,10 +112,18 @@ public final class EffectWords {
   static List<String> allowedFor(HoleEffect effect) {
     List<String> allowed = new ArrayList<>();
     effect.allowedFor().forEach(what -> allowed.add(Names.inSentence(what)));
-    if (effect.headline().filter(row -> row.model() == Model.AMBIENT_ADJUSTED).isPresent()) {
+    if (isMovedByAir(effect)) {
       allowed.add("air temperature");
     }
     return allowed;
+  }
+
+  /**
+   * Whether the points of an effect are moved to the reference air temperature by what the air was
+   * seen to do within builds.
+   */
+  public static boolean isMovedByAir(HoleEffect effect) {
+    return effect.headline().filter(row -> row.model() == Model.AMBIENT_ADJUSTED).isPresent();
   }
 
   /** What the slope makes from the best drilled build to the worst, in a sentence. */
