@@ -293,11 +293,11 @@ public final class Normalising {
         List.of(known.ambient(), known.water(), known.waterStart(), known.heatCapacity());
     boolean asked = told.stream().anyMatch(figure -> isFor(figure, lacking.reason()));
     if (!asked && !known.boilingPoint().isKnown()) {
-      return "tell `altitude` in study.csv, or an air pressure in runs.csv";
+      return "tell “altitude” in study.csv, or an air pressure in runs.csv";
     }
     return told.stream().allMatch(Figure::isKnown)
         ? "log the pot for 25 minutes as it cools beside the fire, lid as it was, once for each"
-            + " pot, lid and wind; or give a `loss coefficient` for the pot in pots.csv"
+            + " pot, lid and wind; or give a “loss coefficient” for the pot in pots.csv"
         : "tell it in runs.csv, or of a pot in pots.csv";
   }
 

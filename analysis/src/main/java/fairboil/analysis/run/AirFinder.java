@@ -143,8 +143,8 @@ final class AirFinder {
                   "a station pressure of %s does not go with an altitude of %.0f m, where about"
                       + " %.1f kPa is usual",
                   cell.written(), metres, expected / 1000),
-              "if it was reduced to sea level, as forecasts give it, move it to `sea-level"
-                  + " pressure`");
+              "if it was reduced to sea level, as forecasts give it, move it to “sea-level"
+                  + " pressure”");
     }
   }
 

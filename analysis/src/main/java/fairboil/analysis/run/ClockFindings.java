@@ -12,8 +12,8 @@ import java.util.List;
 final class ClockFindings {
 
   private static final String IF_FAR =
-      "check that log and marks are of this run; if they are, give `lit at` in runs.csv and the log"
-          + " as times of day, or the part of the log from lighting on by `log from`";
+      "check that log and marks are of this run; if they are, give “lit at” in runs.csv and the log"
+          + " as times of day, or the part of the log from lighting on by “log from”";
 
   private final RunContext context;
   private final PreparedLog log;
@@ -48,25 +48,25 @@ final class ClockFindings {
             "stopwatch and log show no event in common, so that nothing checks how their clocks"
                 + " are joined: they are taken to have "
                 + assumed,
-            "mark `lit`, `pot on` and `flame out`");
+            "mark “lit”, “pot on” and “flame out”");
   }
 
   private void oneEvent(ClockJoin join) {
     String event = names(join.agreeing());
     if (join.isFar()) {
-      far(join, "only `" + event + "` shows it", "log and marks are not taken together");
+      far(join, "only “" + event + "” shows it", "log and marks are not taken together");
       return;
     }
     context
         .findings()
         .note(
             place(),
-            "only `"
+            "only “"
                 + event
-                + "` was seen by both stopwatch and log, so that the joining of their clocks cannot"
+                + "” was seen by both stopwatch and log, so that the joining of their clocks cannot"
                 + " be checked"
                 + moved(join),
-            "mark `lit`, `pot on` and `flame out`");
+            "mark “lit”, “pot on” and “flame out”");
   }
 
   private void agreeing(ClockJoin join) {
@@ -149,7 +149,7 @@ final class ClockFindings {
     return String.join(
         " and ",
         events.stream()
-            .map(event -> "`" + event.name() + "` (off by " + signed(event.offset()) + ")")
+            .map(event -> "“" + event.name() + "” (off by " + signed(event.offset()) + ")")
             .toList());
   }
 

@@ -147,7 +147,7 @@ final class EnergyAnalysis {
               Findings.words(
                   "the boil time is restated for %.2f kg of water, %.2f times the %.2f kg tested",
                   reference.water(), times, own.water()),
-              "test with about the reference water, or set `reference water` in study.csv nearer to"
+              "test with about the reference water, or set “reference water” in study.csv nearer to"
                   + " what was tested");
     }
   }

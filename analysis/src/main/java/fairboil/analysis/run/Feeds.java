@@ -40,11 +40,11 @@ record Feeds(Optional<Feed> commonest) {
       return Optional.empty();
     }
     String reason =
-        "its feed is `"
+        "its feed is “"
             + feed.get().label()
-            + "`, and that of most runs `"
+            + "”, and that of most runs “"
             + commonest.orElseThrow().label()
-            + "`: the two are never taken together";
+            + "”: the two are never taken together";
     context
         .findings()
         .warning(

@@ -38,7 +38,7 @@ final class FlameAnalysis {
     Optional<PreparedChannel> flame = log.channel(Role.FLAME);
     if (flame.isEmpty()) {
       return FlameResult.unknown(
-          log.time().isEmpty() ? "the run has no log" : "the log has no flame column");
+          log.time().isEmpty() ? log.lacking() : "the log has no flame column");
     }
     Figure steady = steady(flame.get());
     Peak peak = peak(flame.get().trace());

@@ -221,8 +221,8 @@ final class FuelFinder {
         .findings()
         .note(
             context.place(RunsSheet.FUEL),
-            "the heating value of `" + fuel + "` is not known here",
-            "give the lower heating value of the dry fuel in the column `heating value`");
+            "the heating value of “" + fuel + "” is not known here",
+            "give the lower heating value of the dry fuel in the column “heating value”");
     return Figure.unknown("the heating value of the fuel is not known");
   }
 

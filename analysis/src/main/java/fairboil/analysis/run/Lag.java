@@ -44,7 +44,7 @@ record Lag(double seconds, double fit, Source source) {
       findings.warning(
           place,
           "its lag is to be undone, but no time constant is told and its trace shows no step",
-          "tell `time constant` in sensors.csv, or log the probe as it is put quickly from air into"
+          "tell “time constant” in sensors.csv, or log the probe as it is put quickly from air into"
               + " hot water");
       return Optional.empty();
     }
@@ -54,7 +54,7 @@ record Lag(double seconds, double fit, Source source) {
         Findings.words(
             "its time constant is taken as %.1f s, from a step of %.0f K at %.0f s of its log",
             found.timeConstant(), found.height(), found.at()),
-        "if the probe was not moved quickly there, tell `time constant` in sensors.csv");
+        "if the probe was not moved quickly there, tell “time constant” in sensors.csv");
     return Optional.of(new Lag(found.timeConstant(), found.uncertainty(), Source.STEP));
   }
 

@@ -48,7 +48,8 @@ final class OutcomeFinder {
   private void check(Outcome told) {
     Place place = context.place(RunsSheet.OUTCOME);
     boolean saw = water.seen().isPresent() || marked();
-    if (told == Outcome.BOILED && !saw) {
+    boolean unread = water.whyNot().equals(Optional.of(PreparedLog.UNREAD.lacking()));
+    if (told == Outcome.BOILED && !saw && !unread) {
       context
           .findings()
           .warning(
@@ -61,11 +62,11 @@ final class OutcomeFinder {
           .findings()
           .warning(
               place,
-              "the run is told as `"
+              "the run is told as “"
                   + told.label()
-                  + "`, but "
+                  + "”, but "
                   + (marked() ? "the boil was marked" : "the log shows the water boiling"),
-              "write `boiled` if it boiled before it ended");
+              "write “boiled” if it boiled before it ended");
     }
   }
 }

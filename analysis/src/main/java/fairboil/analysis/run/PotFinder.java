@@ -112,7 +112,7 @@ final class PotFinder {
   private void tellUnknown(OptionalDouble mass, Optional<String> material, Place place) {
     String problem =
         material.isPresent() && mass.isPresent()
-            ? "the specific heat of a pot of `" + material.get() + "` is not known here"
+            ? "the specific heat of a pot of “" + material.get() + "” is not known here"
             : mass.isPresent()
                 ? "what the pot is made of is not told"
                 : "the mass of the empty pot is not told";

@@ -20,14 +20,22 @@ import java.util.Set;
  *
  * @param time when the readings were taken; empty if there is no log
  * @param channels the channels that results stand on, in the order of the file
+ * @param lacking why there is none: a clause; empty if there is one
  */
-record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
+record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels, String lacking) {
 
   private static final Set<Role> USED = EnumSet.of(Role.FLAME, Role.WATER, Role.AMBIENT);
   private static final double MANY_SPIKES = 0.05;
 
   /** A run without a log. */
-  static final PreparedLog NONE = new PreparedLog(Optional.empty(), List.of());
+  static final PreparedLog NONE = without("the run has no log");
+
+  /** A run whose log could not be read, of which an error tells. */
+  static final PreparedLog UNREAD = without("its log could not be read");
+
+  private static PreparedLog without(String lacking) {
+    return new PreparedLog(Optional.empty(), List.of(), lacking);
+  }
 
   /** Makes the channels ready and tells what was set aside. */
   static PreparedLog of(Log log, RunContext context) {
@@ -45,11 +53,11 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels) {
               .warning(
                   channel.place(),
                   "there is more than one " + channel.role().label() + " column",
-                  "the first is used; give the others the role `other` in sensors.csv");
+                  "the first is used; give the others the role “other” in sensors.csv");
         }
       }
     }
-    return new PreparedLog(Optional.of(log.time()), List.copyOf(channels));
+    return new PreparedLog(Optional.of(log.time()), List.copyOf(channels), "");
   }
 
   private static Optional<Screening.Screened> screen(

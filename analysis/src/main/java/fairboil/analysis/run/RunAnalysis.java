@@ -6,6 +6,7 @@ import fairboil.analysis.trace.Thinning;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.finding.Ledger;
+import fairboil.ingest.finding.Severity;
 import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.log.Log;
 import fairboil.ingest.log.LogOpener;
@@ -62,10 +63,16 @@ public final class RunAnalysis {
       OpenedLog opened = logs.open(context.run());
       context.findings().addAll(opened.findings());
       return new Prepared(
-          opened.log().map(read -> PreparedLog.of(read, context)).orElse(PreparedLog.NONE),
+          opened.log().map(read -> PreparedLog.of(read, context)).orElse(without(opened)),
           opened.source(),
           opened.log().map(Log::rows));
     }
+  }
+
+  private static PreparedLog without(OpenedLog opened) {
+    boolean failed =
+        opened.findings().stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
+    return failed ? PreparedLog.UNREAD : PreparedLog.NONE;
   }
 
   private RunResult analyse(RunContext context, Prepared prepared) {

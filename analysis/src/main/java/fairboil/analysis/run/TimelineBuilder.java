@@ -63,7 +63,7 @@ final class TimelineBuilder {
             .error(
                 mark.time().place(),
                 "the time of day of this mark cannot be set against the log, which tells none",
-                "give `lit at` as a time of day in runs.csv, or the mark as elapsed time");
+                "give “lit at” as a time of day in runs.csv, or the mark as elapsed time");
       }
     }
   }

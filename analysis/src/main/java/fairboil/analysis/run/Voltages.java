@@ -48,7 +48,7 @@ final class Voltages {
     findings.error(
         channel.place(),
         "the " + channel.role().label() + " column " + problem,
-        "log temperatures, or tell `type` and `cold junction` of the column in sensors.csv");
+        "log temperatures, or tell “type” and “cold junction” of the column in sensors.csv");
   }
 
   /** The cold junction of a channel in volts; empty for temperatures. */

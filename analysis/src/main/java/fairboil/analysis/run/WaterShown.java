@@ -38,7 +38,7 @@ record WaterShown(
       RunContext context, PreparedLog log, Timeline timeline, Figure boilingPoint) {
     Optional<PreparedChannel> water = log.channel(Role.WATER);
     if (water.isEmpty()) {
-      String reason = log.time().isEmpty() ? "the run has no log" : "the log has no water column";
+      String reason = log.time().isEmpty() ? log.lacking() : "the log has no water column";
       return new WaterShown(
           new Boil.NotSeen(reason),
           Figure.unknown(reason),
@@ -76,7 +76,7 @@ record WaterShown(
         Findings.words(
             "water of %.1f °C while it boils at %.1f °C is not possible",
             hottest.orNaN(), boilingPoint.orNaN()),
-        "check the probe, its unit and the altitude or pressure; mark `pot off` if the probe was"
+        "check the probe, its unit and the altitude or pressure; mark “pot off” if the probe was"
             + " taken out of the water");
     return Figure.unknown("the water channel is above the boiling point");
   }

@@ -83,7 +83,7 @@ public final class BoilFinder {
     }
     if (!search.agrees(level.celsius())) {
       return notSeen(
-          "the water held %.1f °C at most, and its boiling point was %.1f °C",
+          "the highest level of the water was %.1f °C, and its boiling point was %.1f °C",
           level.celsius(), search.level().orElseThrow());
     }
     return rise(level);

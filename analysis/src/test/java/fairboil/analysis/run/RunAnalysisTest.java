@@ -349,7 +349,7 @@ class RunAnalysisTest {
     RunResult told = whole().cell(RunsSheet.OUTCOME, Outcome.DID_NOT_BOIL).analyse();
     RunResult boiled = cold.cell(RunsSheet.OUTCOME, Outcome.BOILED).analyse();
 
-    assertThat(problems(told)).anyMatch(problem -> problem.contains("told as `did not boil`"));
+    assertThat(problems(told)).anyMatch(problem -> problem.contains("told as “did not boil”"));
     assertThat(reason(told.boil().boilTime())).isEqualTo("the run did not boil");
     assertThat(problems(boiled)).anyMatch(problem -> problem.contains("told as boiled"));
   }

@@ -156,7 +156,7 @@ class BoilFinderTest {
     pot.lasts = 3600;
 
     assertThat(reason(pot.boil(pot.celsius(new Random(2)))))
-        .contains("held")
+        .contains("highest level of the water")
         .contains("boiling point was 98.4 °C");
   }
 

@@ -21,6 +21,10 @@ final class ChannelMaker {
   /** Ends of the ranges of common converters, in °C, which a reading may also be. */
   private static final double[] RANGE_ENDS = {-45, 850, 1372, 1768};
 
+  /** What one-wire sensors give before their first conversion, in °C; water passes it too. */
+  private static final double POWER_ON = 85;
+
+  private static final double NEAR_POWER_ON = 10;
   private static final double END_TOLERANCE = 0.06;
   private static final double JUMP = 20;
 
@@ -45,6 +49,7 @@ final class ChannelMaker {
     }
     if (plan.dimension() == Dimension.TEMPERATURE) {
       takeOutRangeEnds(written);
+      takeOutPowerOn(written);
     }
     int faults = clearFaults(written);
     return new Channel(
@@ -141,6 +146,17 @@ final class ChannelMaker {
         }
       }
       i = to;
+    }
+  }
+
+  // At the very beginning only, and only where the readings after it are far from it.
+  private static void takeOutPowerOn(double[] held) {
+    int to = 0;
+    while (to < held.length && held[to] == POWER_ON) {
+      to++;
+    }
+    if (to > 0 && to < held.length && Math.abs(held[to] - POWER_ON) > NEAR_POWER_ON) {
+      Arrays.fill(held, 0, to, ChannelReader.FAULT);
     }
   }
 

@@ -184,16 +184,27 @@ final class ChannelReader {
 
   /**
    * Whether a number at the very end of a file has lost digits: fewer decimals than every number of
-   * its column before it, all of which have the same.
+   * its column before it, all of which have the same, or so little left that the reading jumps.
    */
   boolean isCut(LineCells cells) {
     int cell = plan.column().index();
     return cell == cells.count() - 1
         && range.count() > 5
-        && mostDecimals > 0
-        && fewestDecimals == mostDecimals
         && numbers.scan(cells.text(), cells.start(cell), cells.end(cell), mark)
+        && (hasLostDecimals() || hasLostDigits());
+  }
+
+  private boolean hasLostDecimals() {
+    return mostDecimals > 0
+        && fewestDecimals == mostDecimals
         && numbers.decimals() < fewestDecimals;
+  }
+
+  private boolean hasLostDigits() {
+    return kept
+        && numbers.decimals() <= 0
+        && Math.abs(numbers.value()) * 5 <= Math.abs(before)
+        && Math.abs(plan.held(numbers.value()) - plan.held(before)) > JUMP;
   }
 
   /** The most decimals with which a reading was written. */
@@ -293,7 +304,13 @@ final class ChannelReader {
               + ": some loggers write 0 for a probe that fails",
           "look at the chart; give a correct log, or exclude the run");
     }
-    if (kept && texts > 0) {
+    if (kept && firstText.indexOf('\0') >= 0) {
+      remarks.warning(
+          remarks.cell(firstTextLine, name),
+          Spell.count(texts, "cell")
+              + " with damaged bytes taken as missing: a loss of power leaves such",
+          "");
+    } else if (kept && texts > 0) {
       remarks.warning(
           remarks.cell(firstTextLine, name),
           Spell.count(texts, "cell")

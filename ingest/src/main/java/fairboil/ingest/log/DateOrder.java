@@ -26,7 +26,7 @@ enum DateOrder {
   Optional<LocalDate> date(StampScanner stamp) {
     int y = stamp.datePart(year);
     int digits = stamp.dateDigits(year);
-    if (digits == 3 || stamp.dateDigits(month) > 2 || stamp.dateDigits(day) > 2) {
+    if (digits == 1 || digits == 3 || stamp.dateDigits(month) > 2 || stamp.dateDigits(day) > 2) {
       return Optional.empty();
     }
     try {

@@ -61,10 +61,16 @@ record HeaderName(
   static HeaderName of(String written, String unitBelow) {
     HeaderName inBrackets = inBrackets(written);
     HeaderName atEnd = atEnd(written);
-    boolean weak = inBrackets.other && (atEnd.unit.isPresent() || atEnd.time.isPresent());
+    boolean weak =
+        (inBrackets.other || inBrackets.isKelvin()) // (K) beside °C is the type of the thermocouple
+            && (atEnd.unit.isPresent() || atEnd.time.isPresent());
     HeaderName said = inBrackets.saysUnit() && !weak ? inBrackets : atEnd;
     String below = UnitWords.withoutBrackets(unitBelow);
     return said.saysUnit() || below.isEmpty() ? said : withUnit(written, written, below);
+  }
+
+  private boolean isKelvin() {
+    return unit.equals(Optional.of(Unit.KELVIN));
   }
 
   private boolean saysUnit() {

@@ -234,7 +234,7 @@ final class LogParser {
     cells.put(SensorsSheet.COLUMN.name(), channel.name());
     cells.put(SensorsSheet.ROLE.name(), channel.role().label());
     cells.put(SensorsSheet.UNIT.name(), channel.unit().symbol());
-    cells.put(SensorsSheet.TYPE.name(), "K");
+    cells.put(SensorsSheet.TYPE.name(), "");
     cells.put(SensorsSheet.COLD_JUNCTION.name(), "");
     remarks.warning(
         channel.place(),

@@ -1,7 +1,13 @@
 package fairboil.ingest.log;
 
+import java.util.List;
+import java.util.regex.Pattern;
+
 /** Says why there is no table in a log. */
 final class NoTable {
+
+  private static final Pattern PAIRS =
+      Pattern.compile("\\p{L}\\w*\\s*[=:]\\s*[-+]?\\d[\\d.,]*\\D+\\p{L}\\w*\\s*[=:]\\s*[-+]?\\d");
 
   private NoTable() {}
 
@@ -15,6 +21,12 @@ final class NoTable {
           remarks.line(1),
           "the file has a header but no data rows",
           "copy the log again from the logger");
+    } else if (isListOfPairs(text)) {
+      remarks.error(
+          remarks.line(1),
+          "each line is a list of names and values, such as T1=23.5, not the row of a table",
+          "have the logger write the names once, in a first line, and only the values below it,"
+              + " with commas between them");
     } else {
       remarks.error(
           remarks.line(1),
@@ -22,6 +34,13 @@ final class NoTable {
               + " number of cells with numbers in them",
           "export the log as CSV, one row for each reading, with a time column");
     }
+  }
+
+  // t=1000 T1=23.5 T2=99.1 on most lines.
+  private static boolean isListOfPairs(String text) {
+    List<String> lines = text.lines().filter(line -> !line.isBlank()).limit(200).toList();
+    long lists = lines.stream().filter(line -> PAIRS.matcher(line).find()).count();
+    return lists * 2 > lines.size();
   }
 
   // A few lines with separators, and nothing after the last of them.

@@ -134,10 +134,15 @@ final class NumberRange {
   }
 
   /**
-   * The only unit of time in which the log would last from two minutes to a day, with a reading
-   * every two minutes or more often, if one is.
+   * The unit of an epoch, or the only unit of time in which the log would last from two minutes to
+   * a day, with a reading every two minutes or more often, if one is.
    */
   Optional<String> likelyTimeUnit() {
+    OptionalDouble epoch = epochUnit();
+    if (epoch.isPresent()) {
+      return Optional.of(
+          epoch.getAsDouble() == 1 ? "s" : epoch.getAsDouble() == 1e-3 ? "ms" : "µs");
+    }
     List<String> likely =
         TIME_UNITS.entrySet().stream()
             .filter(entry -> !values.isEmpty() && isLikely(entry.getValue()))

@@ -38,7 +38,8 @@ final class Scales {
             ? range.highest() > HOTTEST_IN_ANY_UNIT
             : plan.dimension() == Dimension.TEMPERATURE
                 && plan.held(range.highest()) > FaultCodes.HOTTEST;
-    return tooHot && plan.scale() == 1 && !of(plan, range).possible().isEmpty();
+    boolean changes = range.lowest() < range.highest();
+    return tooHot && changes && plan.scale() == 1 && !of(plan, range).possible().isEmpty();
   }
 
   /** The only scale at which the log would be of a fire or of water and begin out of the cold. */

@@ -74,7 +74,7 @@ final class StampPlanner {
               + Spell.quoted(facts.firstText())
               + " cannot be told; all dates are the same, so the date was left aside",
           "say yes or no under \u201cday first\u201d in sensors.csv to have the date",
-          dayFirst(columns, ""));
+          dayFirst(columns));
       return Optional.of(format(facts, orders.get(0), StampFormat.Trust.CLOCK));
     }
     Optional<DateOrder> unbroken = facts.onlyUnbroken(orders);
@@ -98,14 +98,14 @@ final class StampPlanner {
             + Spell.quoted(facts.firstText())
             + " cannot be told, and the two give different times",
         "say yes or no under \u201cday first\u201d in sensors.csv",
-        dayFirst(columns, "yes"));
+        dayFirst(columns));
   }
 
-  private static SheetRow dayFirst(List<LogColumn> columns, String answer) {
+  private static SheetRow dayFirst(List<LogColumn> columns) {
     Map<String, String> cells = new LinkedHashMap<>();
     cells.put(SensorsSheet.COLUMN.name(), columns.get(0).name());
     cells.put(SensorsSheet.ROLE.name(), Role.TIME.label());
-    cells.put(SensorsSheet.DAY_FIRST.name(), answer);
+    cells.put(SensorsSheet.DAY_FIRST.name(), "");
     return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
   }
 

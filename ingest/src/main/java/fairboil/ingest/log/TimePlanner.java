@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -183,13 +184,15 @@ final class TimePlanner {
 
   // Columns called year, month, day, hour, minute, second, or the last three of them.
   private List<LogColumn> parts(List<LogColumn> candidates) {
+    List<LogColumn> initials = initials();
     List<LogColumn> named =
-        candidates.stream()
-            .filter(column -> TimeWord.of(column.header().written()).isPresent())
-            .filter(column -> column.looks() == LogColumn.Looks.NUMBERS)
-            .toList();
-    List<TimeWord> words =
-        named.stream().map(column -> column.header().time().orElseThrow()).toList();
+        initials.isEmpty()
+            ? candidates.stream()
+                .filter(column -> TimeWord.of(column.header().written()).isPresent())
+                .filter(column -> column.looks() == LogColumn.Looks.NUMBERS)
+                .toList()
+            : initials;
+    List<TimeWord> words = named.stream().map(column -> word(column).orElseThrow()).toList();
     boolean distinct = Set.copyOf(words).size() == words.size();
     boolean clock = words.contains(TimeWord.MINUTES) && words.contains(TimeWord.SECONDS);
     boolean hours = words.contains(TimeWord.HOURS);
@@ -202,6 +205,25 @@ final class TimePlanner {
             + named.stream().map(LogColumn::name).collect(Collectors.joining(", ")),
         "");
     return named;
+  }
+
+  // Columns called h, m and s side by side: an m alone is a metre.
+  private List<LogColumn> initials() {
+    for (int i = 0; i + 2 < columns.size(); i++) {
+      List<LogColumn> three = columns.subList(i, i + 3);
+      boolean called =
+          isCalled(three.get(0), "h+")
+              && isCalled(three.get(1), "m+")
+              && isCalled(three.get(2), "s+");
+      if (called && three.stream().allMatch(column -> column.looks() == LogColumn.Looks.NUMBERS)) {
+        return three;
+      }
+    }
+    return List.of();
+  }
+
+  private static boolean isCalled(LogColumn column, String pattern) {
+    return column.header().written().strip().toLowerCase(Locale.ROOT).matches(pattern);
   }
 
   private Optional<TimeReader> reader(List<LogColumn> chosen, List<LogColumn> candidates) {
@@ -283,7 +305,19 @@ final class TimePlanner {
         .of(column)
         .flatMap(sensor -> sensor.row().value(SensorsSheet.UNIT))
         .flatMap(TimeWord::of)
+        .or(() -> initialOf(column))
         .or(() -> column.header().time());
+  }
+
+  private Optional<TimeWord> initialOf(LogColumn column) {
+    return initials().contains(column)
+        ? Optional.of(
+            switch (Character.toLowerCase(column.header().written().strip().charAt(0))) {
+              case 'h' -> TimeWord.HOURS;
+              case 'm' -> TimeWord.MINUTES;
+              default -> TimeWord.SECONDS;
+            })
+        : Optional.empty();
   }
 
   // Seconds of one unit of a column's numbers: as told, as in its header, or as epochs are known

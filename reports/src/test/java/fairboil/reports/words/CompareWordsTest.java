@@ -83,7 +83,7 @@ class CompareWordsTest {
   void scatterThatIsNotSeenMayStillBeThere() {
     Repeatability none = scatter(0, new Interval(0, 12.5));
     assertThat(ScatterWords.seen(Display.in(DisplayUnits.METRIC), none))
-        .isEqualTo("not seen; up to 12.5 °C");
+        .isEqualTo("not seen; up to 12 °C");
     assertThat(ScatterWords.level(none)).isEqualTo("build to build, two-wall");
     assertThat(ScatterWords.seen(Display.in(DisplayUnits.METRIC), scatter(8, new Interval(4, 20))))
         .isEqualTo("8.0 °C");
