@@ -38,13 +38,30 @@ final class HoleTable {
     if (rings.isEmpty() && !rows.isEmpty()) {
       table.findings.add(
           Finding.error(
-              Place.of(rows.get(0).place().file()),
-              "no ring is described, so the holes cannot be compared with what was intended",
-              "describe the rings in rings.csv"));
+                  Place.of(rows.get(0).place().file()),
+                  "no ring is described, so the holes cannot be compared with what was intended",
+                  "describe each ring in rings.csv: how many holes it has, and the wrap of the can")
+              .mendedBy(ring(rows)));
     }
     rows.forEach(table::add);
     table.ringless.forEach(table::unknownRing, table.findings);
     return table;
+  }
+
+  /** The first ring, with as many holes as were measured of it. */
+  private static SheetRow ring(List<Row> rows) {
+    String name = rows.get(0).get(HolesSheet.RING);
+    int holes =
+        rows.stream()
+            .filter(row -> row.get(HolesSheet.RING).equals(name))
+            .mapToInt(row -> row.get(HolesSheet.HOLE))
+            .max()
+            .orElseThrow();
+    Map<String, String> cells = new LinkedHashMap<>();
+    cells.put(RingsSheet.RING.name(), name);
+    cells.put(RingsSheet.HOLES.name(), String.valueOf(holes));
+    cells.put(RingsSheet.WRAP.name(), "");
+    return new SheetRow(RingsSheet.SCHEMA.file(), cells);
   }
 
   private void add(Row row) {

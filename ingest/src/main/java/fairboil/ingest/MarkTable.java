@@ -37,9 +37,25 @@ final class MarkTable {
   static MarkTable of(List<Row> rows, RunTable runs) {
     MarkTable table = new MarkTable(runs);
     rows.forEach(table::add);
-    table.strangers.forEach(table::unknownRun, table.findings);
+    if (runs.runs().isEmpty()) {
+      table.findings.addAll(withoutRuns(rows));
+    } else {
+      table.strangers.forEach(table::unknownRun, table.findings);
+    }
     table.freeEvents.forEach(table::freeEvent, table.findings);
     return table;
+  }
+
+  private static List<Finding> withoutRuns(List<Row> rows) {
+    return rows.stream()
+        .limit(1)
+        .map(
+            row ->
+                Finding.note(
+                    Place.of(row.place().file()),
+                    "there is no run that could be read, so the marks were set aside",
+                    "mend runs.csv first"))
+        .toList();
   }
 
   private void add(Row row) {

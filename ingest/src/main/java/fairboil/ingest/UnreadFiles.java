@@ -2,14 +2,17 @@ package fairboil.ingest;
 
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.grid.StudyFolder;
 import fairboil.ingest.sheet.Nearest;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.RunsSheet;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -34,7 +37,7 @@ final class UnreadFiles {
     Set<String> there = logs.stream().map(UnreadFiles::lower).collect(Collectors.toSet());
     runs.forEach(run -> files.reads(run, there));
     folder.names("").forEach(name -> files.inStudy(name, sheets));
-    files.inLogs(logs);
+    files.inLogs(logs, runs);
     return files.findings;
   }
 
@@ -100,16 +103,48 @@ final class UnreadFiles {
                     "name it in the column log of runs.csv if it is a log"));
   }
 
-  private void inLogs(List<String> logs) {
+  private void inLogs(List<String> logs, List<Run> runs) {
     List<String> unread =
         logs.stream()
             .filter(name -> !name.startsWith(".") && !read.contains(lower("logs/" + name)))
             .toList();
-    unread.stream().limit(SHOWN).forEach(name -> findings.add(unreadLog("logs/" + name, "")));
+    unread.stream().limit(SHOWN).forEach(name -> findings.add(unreadLog(name, runs)));
     if (unread.size() > SHOWN) {
       int more = unread.size() - SHOWN;
       findings.add(unreadLog("logs", " (" + more + " more files in it)"));
     }
+  }
+
+  /**
+   * The row of the run that it looks to be of is given too: 1 of build tin one for tin_one 1.csv.
+   */
+  private static Finding unreadLog(String name, List<Run> runs) {
+    Finding finding = unreadLog("logs/" + name, "");
+    String called = plain(name.replaceFirst("\\.[A-Za-z]+$", ""));
+    return runs.stream()
+        .filter(run -> names(run).contains(called))
+        .findFirst()
+        .map(run -> finding.mendedBy(row(run, "logs/" + name)))
+        .orElse(finding);
+  }
+
+  private static Set<String> names(Run run) {
+    String name = run.row().get(RunsSheet.RUN);
+    String build = run.build().name();
+    return Set.copyOf(
+        List.of(plain(name), plain(build + name), plain(name + build), plain(run.key().name())));
+  }
+
+  private static String plain(String name) {
+    return lower(name).replaceAll("[^\\p{L}\\p{N}]+", "");
+  }
+
+  private static SheetRow row(Run run, String log) {
+    Map<String, String> cells = new LinkedHashMap<>();
+    cells.put(RunsSheet.RUN.name(), run.row().get(RunsSheet.RUN));
+    cells.put(RunsSheet.BUILD.name(), run.build().name());
+    cells.put(RunsSheet.LOG.name(), log);
+    return new SheetRow(RunsSheet.SCHEMA.file(), cells);
   }
 
   private static Finding unreadLog(String name, String which) {

@@ -1,9 +1,12 @@
 package fairboil.analysis.group;
 
+import fairboil.analysis.figure.Figure;
+import fairboil.analysis.figure.Measured;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.stat.correlation.PearsonsCorrelation;
 import org.hipparchus.stat.descriptive.moment.StandardDeviation;
@@ -34,9 +37,25 @@ public record Restating(List<RunResult> runs) {
             .toList());
   }
 
-  /** Whether there are enough runs to see anything: at least {@value #FEWEST}. */
+  /**
+   * Whether there is anything to see: at least {@value #FEWEST} runs, in conditions that differ by
+   * more than they are uncertain by.
+   */
   public boolean canBeSeen() {
-    return runs.size() >= FEWEST;
+    return runs.size() >= FEWEST
+        && (differs(run -> run.conditions().ambient()) || differs(run -> run.conditions().water()));
+  }
+
+  private boolean differs(Function<RunResult, Figure> condition) {
+    double spread = new StandardDeviation().evaluate(values(run -> condition.apply(run).orNaN()));
+    double uncertainty =
+        runs.stream()
+            .map(condition)
+            .flatMap(figure -> figure.ifKnown().stream())
+            .mapToDouble(Measured::standardUncertainty)
+            .average()
+            .orElse(0);
+    return spread > uncertainty;
   }
 
   /** Standard deviation of a time over all runs of all builds together, s. */
@@ -46,19 +65,22 @@ public record Restating(List<RunResult> runs) {
 
   /** Pearson's correlation of a time with the ambient; empty if either does not differ. */
   public OptionalDouble withAmbient(Measure time) {
-    return correlation(time, run -> run.conditions().ambient().orNaN());
+    return correlation(time, run -> run.conditions().ambient());
   }
 
   /** Pearson's correlation of a time with the mass of water; empty if either does not differ. */
   public OptionalDouble withWater(Measure time) {
-    return correlation(time, run -> run.conditions().water().orNaN());
+    return correlation(time, run -> run.conditions().water());
   }
 
-  private OptionalDouble correlation(Measure time, ToDoubleFunction<RunResult> condition) {
+  private OptionalDouble correlation(Measure time, Function<RunResult, Figure> condition) {
     double found =
         new PearsonsCorrelation()
-            .correlation(values(condition), values(run -> time.of(run).orNaN()));
-    return Double.isFinite(found) ? OptionalDouble.of(found) : OptionalDouble.empty();
+            .correlation(
+                values(run -> condition.apply(run).orNaN()), values(run -> time.of(run).orNaN()));
+    return Double.isFinite(found) && differs(condition)
+        ? OptionalDouble.of(found)
+        : OptionalDouble.empty();
   }
 
   private double[] values(ToDoubleFunction<RunResult> value) {

@@ -85,6 +85,9 @@ public final class HoleLayout {
         IntendedRing.rowsOf(build, study.rings()).stream()
             .filter(ring -> ring.name().equals(name))
             .toList();
+    if (study.rings().isEmpty()) {
+      return List.of(); // said once, where holes.csv is read
+    }
     if (rows.isEmpty()) {
       findings.add(
           Finding.error(

@@ -292,7 +292,8 @@ public final class Normalising {
     List<Figure> told =
         List.of(known.ambient(), known.water(), known.waterStart(), known.heatCapacity());
     boolean asked = told.stream().anyMatch(figure -> isFor(figure, lacking.reason()));
-    if (!asked && !known.boilingPoint().isKnown()) {
+    boolean ofPlace = isFor(known.boilingPoint(), lacking.reason());
+    if (ofPlace || (!asked && !known.boilingPoint().isKnown())) {
       return "tell “altitude” in study.csv, or an air pressure in runs.csv";
     }
     return told.stream().allMatch(Figure::isKnown)

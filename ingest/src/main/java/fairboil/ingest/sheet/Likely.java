@@ -52,7 +52,8 @@ final class Likely {
       names(
           Map.ofEntries(
               Map.entry("build", "stove,burner,unit,device,stove id,stove name,build id"),
-              Map.entry("run", "name,id,test,burn,trial,run id,run no,run number,test no,#"),
+              Map.entry(
+                  "run", "name,id,test,burn,trial,run id,run no,run number,test no,no,number,nr,#"),
               Map.entry("date", "day,test date,date of run"),
               Map.entry("lit at", "time,start,start time,time lit,clock,began"),
               Map.entry("order", "sequence,running order"),
@@ -104,7 +105,7 @@ final class Likely {
                   "hole",
                   "no,number,hole no,#",
                   "along",
-                  "position,place,wrap",
+                  "position,place,wrap,distance,arc,distance along",
                   "height",
                   "depth",
                   "gap",

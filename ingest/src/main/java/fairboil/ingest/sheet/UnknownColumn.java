@@ -40,7 +40,7 @@ final class UnknownColumn {
     Set<String> present = new HashSet<>();
     header.known().keySet().forEach(column -> present.add(column.name()));
     String remedy = remedy(schema, present, written);
-    return holds(written, cells)
+    return holds(schema, written, cells)
         .map(what -> Finding.warning(place, problem + ", and it holds " + what, remedy))
         .orElseGet(() -> Finding.note(place, problem, remedy));
   }
@@ -57,10 +57,10 @@ final class UnknownColumn {
         .orElse(kept);
   }
 
-  private static Optional<String> holds(String written, List<String> cells) {
+  private static Optional<String> holds(SheetSchema schema, String written, List<String> cells) {
     return Header.dimension(written)
         .or(() -> mostly(cells, Dimension.TEMPERATURE))
-        .or(() -> mostly(cells, Dimension.DURATION))
+        .or(() -> isOfLengths(schema) ? Optional.empty() : mostly(cells, Dimension.DURATION))
         .flatMap(
             dimension ->
                 switch (dimension) {
@@ -68,6 +68,11 @@ final class UnknownColumn {
                   case DURATION -> Optional.of("times");
                   default -> Optional.empty();
                 });
+  }
+
+  /** Whether 1.1" can only be inches in the sheet, never seconds. */
+  private static boolean isOfLengths(SheetSchema schema) {
+    return Set.of(HolesSheet.SCHEMA, RingsSheet.SCHEMA, PotsSheet.SCHEMA).contains(schema);
   }
 
   private static Optional<Dimension> mostly(List<String> cells, Dimension dimension) {

@@ -52,13 +52,15 @@ final class TrustSection {
   private static String readingsUsed(List<RunResult> runs) {
     long read = total(runs, false);
     long used = total(runs, true);
-    return "Of "
-        + Display.whole(read)
-        + " readings in them, "
-        + Display.whole(used)
-        + " were used and "
-        + Display.whole(read - used)
-        + " set aside, each for a reason that the ledgers give.";
+    return read == used
+        ? "All of the " + Display.whole(read) + " readings in them were used."
+        : "Of "
+            + Display.whole(read)
+            + " readings in them, "
+            + Display.whole(used)
+            + " were used and "
+            + Display.whole(read - used)
+            + " set aside, each for a reason that the ledgers give.";
   }
 
   private static long total(List<RunResult> runs, boolean used) {
