@@ -74,7 +74,7 @@ class LauncherIT {
   void passesItsArgumentsOnUnchanged() {
     Program program = run(home, ours(), "./fairboil", "no such command", "*");
     assertThat(program.exitCode()).isEqualTo(2);
-    assertThat(program.printed()).contains("no such command", "'*'");
+    assertThat(program.printed()).contains("“no such command”", "“*”");
   }
 
   @Test

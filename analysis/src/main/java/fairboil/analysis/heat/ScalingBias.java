@@ -61,32 +61,25 @@ public record ScalingBias(
   }
 
   private static DoubleStream errors(Reference reference, Loss loss, Fire fire) {
-    return Arrays.stream(AMBIENTS)
-        .boxed()
-        .flatMapToDouble(
-            ambient ->
-                Arrays.stream(ALTITUDES)
-                    .boxed()
-                    .flatMapToDouble(
-                        altitude ->
-                            Arrays.stream(WATERS)
-                                .mapToObj(
-                                    water -> error(reference, loss, fire, ambient, altitude, water))
-                                .filter(OptionalDouble::isPresent)
-                                .mapToDouble(OptionalDouble::getAsDouble)));
-  }
-
-  private static OptionalDouble error(
-      Reference reference, Loss loss, Fire fire, double ambient, double altitude, double water) {
     double pot = reference.pot().orElseThrow();
-    double boilingPoint = Saturation.temperature(Atmosphere.pressure(altitude));
-    Load tested = new Load(water, pot, START, boilingPoint);
     Load wanted = new Load(reference.water(), pot, reference.start(), reference.boilingPoint());
-    OptionalDouble seen = strong(tested, Surroundings.at(ambient), loss, fire);
     OptionalDouble truth = strong(wanted, reference.air(), loss, fire);
-    return seen.isEmpty() || truth.isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(tested.timeFor(wanted, seen.getAsDouble()) / truth.getAsDouble() - 1);
+    if (truth.isEmpty()) {
+      return DoubleStream.empty();
+    }
+    DoubleStream.Builder errors = DoubleStream.builder();
+    for (double altitude : ALTITUDES) {
+      double boilingPoint = Saturation.temperature(Atmosphere.pressure(altitude));
+      for (double water : WATERS) {
+        Load tested = new Load(water, pot, START, boilingPoint);
+        for (double ambient : AMBIENTS) {
+          strong(tested, Surroundings.at(ambient), loss, fire)
+              .ifPresent(
+                  seen -> errors.add(tested.timeFor(wanted, seen) / truth.getAsDouble() - 1));
+        }
+      }
+    }
+    return errors.build();
   }
 
   /** The time, where the fire is strong enough at the end of it. */

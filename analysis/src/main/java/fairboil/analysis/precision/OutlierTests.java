@@ -13,7 +13,7 @@ final class OutlierTests {
   private OutlierTests() {}
 
   /**
-   * Cochran's largest share of the variance , as a share of their sum.
+   * Cochran's largest share of the variance, as a share of their sum.
    *
    * @param groups how many variances, at least 2
    * @param size how many values each stands on, at least 2

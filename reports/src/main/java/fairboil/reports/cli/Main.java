@@ -3,6 +3,7 @@ package fairboil.reports.cli;
 import fairboil.ingest.StudyException;
 import fairboil.reports.ReportWriter;
 import fairboil.reports.chart.ChartException;
+import fairboil.reports.words.Plural;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
@@ -104,9 +105,9 @@ public final class Main implements Runnable {
   private static String usage(ParameterException e) {
     if (e instanceof UnmatchedArgumentException unmatched) {
       List<String> likely = unmatched.getSuggestions();
-      return "“"
-          + unmatched.getUnmatched().get(0)
-          + "” is no command or option here"
+      return Plural.list(unmatched.getUnmatched().stream().map(word -> "“" + word + "”").toList())
+          + (unmatched.getUnmatched().size() == 1 ? " is" : " are")
+          + " no command or option here"
           + (likely.isEmpty() ? "." : "; did you mean " + String.join(" or ", likely) + "?");
     }
     return e.getMessage();

@@ -43,7 +43,12 @@ public final class BuildCaptions {
             .collect(
                 Collectors.toMap(
                     build -> build.build().key(), build -> build.summaries().get(measure).mean()));
-    String range = ends(means.keySet().stream().sorted().toList(), means::get, measure.dimension());
+    String range =
+        ends(
+            Ends.OF_MEANS,
+            means.keySet().stream().sorted().toList(),
+            means::get,
+            measure.dimension());
     return new Caption(
         Plural.sentence(measure.label()) + ", build by build",
         counts,
@@ -55,7 +60,15 @@ public final class BuildCaptions {
         "Chart of " + measure.label() + ": " + counts + "." + range + " " + list(measure, builds));
   }
 
-  private String ends(List<Key> builds, ToDoubleFunction<Key> value, Dimension dimension) {
+  /** What the two ends of a range are called. */
+  private record Ends(String low, String high) {
+
+    static final Ends OF_MEANS = new Ends("Lowest", "highest");
+    static final Ends OF_RINGS = new Ends("Smallest RMS deviation", "largest");
+  }
+
+  private String ends(
+      Ends called, List<Key> builds, ToDoubleFunction<Key> value, Dimension dimension) {
     if (builds.size() < 2) {
       return "";
     }
@@ -67,11 +80,15 @@ public final class BuildCaptions {
         .equals(display.value(value.applyAsDouble(high), size, dimension))) {
       return " All are about the same.";
     }
-    return " Lowest: "
+    return " "
+        + called.low()
+        + ": "
         + Names.inSentence(low.name())
         + ", "
         + display.value(value.applyAsDouble(low), size, dimension)
-        + "; highest: "
+        + "; "
+        + called.high()
+        + ": "
         + Names.inSentence(high.name())
         + ", "
         + display.value(value.applyAsDouble(high), size, dimension)
@@ -115,9 +132,7 @@ public final class BuildCaptions {
             .filter(map -> map.rms().isKnown())
             .collect(Collectors.toMap(RingResult::build, map -> map.rms().orNaN(), (a, b) -> a));
     String range =
-        ends(rms.keySet().stream().sorted().toList(), rms::get, Dimension.LENGTH)
-            .replace(" Lowest:", " Smallest RMS deviation:")
-            .replace("highest:", "largest:");
+        ends(Ends.OF_RINGS, rms.keySet().stream().sorted().toList(), rms::get, Dimension.LENGTH);
     String view = first.surface() == Surface.WALL ? "the wall unrolled" : "the base in plan";
     return new Caption(
         "Where the holes are, ring " + Names.inSentence(first.ring()),
