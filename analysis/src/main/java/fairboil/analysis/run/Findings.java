@@ -2,6 +2,7 @@ package fairboil.analysis.run;
 
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.SheetRow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,10 @@ final class Findings {
 
   void error(Place place, String problem, String remedy) {
     all.add(Finding.error(place, problem, remedy));
+  }
+
+  void error(Place place, String problem, String remedy, SheetRow row) {
+    all.add(Finding.error(place, problem, remedy).mendedBy(row));
   }
 
   void warning(Place place, String problem, String remedy) {

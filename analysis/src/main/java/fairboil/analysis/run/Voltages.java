@@ -4,11 +4,15 @@ import fairboil.analysis.sensor.SensorType;
 import fairboil.analysis.sensor.Thermocouple;
 import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.log.Channel;
 import fairboil.ingest.log.Log;
 import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.SensorsSheet;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -48,7 +52,23 @@ final class Voltages {
     findings.error(
         channel.place(),
         "the " + channel.role().label() + " column " + problem,
-        "log temperatures, or tell “type” and “cold junction” of the column in sensors.csv");
+        "log temperatures, or tell “type” and “cold junction” of the column in sensors.csv",
+        row(channel));
+  }
+
+  /** With what is told already; the cold junction is a column with its temperature. */
+  private static SheetRow row(Channel channel) {
+    Map<String, String> cells = new LinkedHashMap<>();
+    cells.put(SensorsSheet.COLUMN.name(), channel.name());
+    cells.put(SensorsSheet.ROLE.name(), channel.role().label());
+    cells.put(SensorsSheet.UNIT.name(), channel.unit().symbol());
+    cells.put(SensorsSheet.TYPE.name(), told(channel, SensorsSheet.TYPE));
+    cells.put(SensorsSheet.COLD_JUNCTION.name(), told(channel, SensorsSheet.COLD_JUNCTION));
+    return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
+  }
+
+  private static String told(Channel channel, Column<String> column) {
+    return channel.sensor().flatMap(sensor -> sensor.row().value(column)).orElse("");
   }
 
   /** The cold junction of a channel in volts; empty for temperatures. */

@@ -96,6 +96,7 @@ final class Asking {
     }
     return channels.stream()
         .filter(other -> other != channel && other.range().count() > 0)
+        .filter(other -> changes(other) && !RoleWords.sayNoReading(words(other)))
         .flatMap(other -> other.plan().unit().or(other.likeness()::likelyUnit).stream())
         .filter(unit -> unit.dimension() == Dimension.TEMPERATURE)
         .findFirst();

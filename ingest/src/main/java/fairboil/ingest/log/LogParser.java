@@ -1,18 +1,12 @@
 package fairboil.ingest.log;
 
-import fairboil.ingest.choice.Role;
-import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.grid.SourceText;
 import fairboil.ingest.grid.TextLines;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.Sensor;
-import fairboil.ingest.sheet.SensorsSheet;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -208,7 +202,6 @@ final class LogParser {
                     new ChannelMaker(channel, remarks.file().column(channel.plan().column().name()))
                         .make(readings))
             .toList();
-    made.forEach(this::tellVoltage);
     Tally tally = table.tally();
     tally.setAside(
         RowFate.REPEATED, firstRepeated(table, readings), readings.repeated().cardinality());
@@ -219,31 +212,5 @@ final class LogParser {
   private static int firstRepeated(TableReader table, Readings readings) {
     int first = readings.repeated().nextSetBit(0);
     return first < 0 ? 0 : table.lines().of(first);
-  }
-
-  private void tellVoltage(Channel channel) {
-    if (channel.unit().dimension() != Dimension.VOLTAGE) {
-      return;
-    }
-    boolean typed =
-        channel.sensor().flatMap(sensor -> sensor.row().value(SensorsSheet.TYPE)).isPresent();
-    if (typed || channel.role() == Role.COLD_JUNCTION) {
-      return;
-    }
-    Map<String, String> cells = new LinkedHashMap<>();
-    cells.put(SensorsSheet.COLUMN.name(), channel.name());
-    cells.put(SensorsSheet.ROLE.name(), channel.role().label());
-    cells.put(SensorsSheet.UNIT.name(), channel.unit().symbol());
-    cells.put(SensorsSheet.TYPE.name(), "");
-    cells.put(SensorsSheet.COLD_JUNCTION.name(), "");
-    remarks.warning(
-        channel.place(),
-        "this column is in "
-            + channel.unit().symbol()
-            + ": the voltage of a thermocouple, not a"
-            + " temperature",
-        "say its thermocouple type in sensors.csv, and the column with the cold junction"
-            + " temperature",
-        new SheetRow(SensorsSheet.SCHEMA.file(), cells));
   }
 }

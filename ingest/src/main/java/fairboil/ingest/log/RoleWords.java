@@ -121,6 +121,9 @@ final class RoleWords {
     boolean flame = says(words, FLAME);
     boolean water = says(words, WATER);
     boolean ambient = says(words, AMBIENT);
+    if (ambient && !flame && !water && says(words, LOGGER)) {
+      return Optional.of(Role.COLD_JUNCTION); // the ambient of a board is inside the logger
+    }
     int named = (flame ? 1 : 0) + (water ? 1 : 0) + (ambient ? 1 : 0);
     if (named != 1) {
       return named == 0 && says(words, LOGGER) ? Optional.of(Role.COLD_JUNCTION) : Optional.empty();
