@@ -25,6 +25,9 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
 /** Tests the claims of a study. */
 public final class Claims {
 
+  private static final String NO_SCATTER =
+      "all values are the same, so they have no scatter to judge it by; measure more finely";
+
   /** Counts rarer than this are not looked at. */
   private static final double NEGLIGIBLE = 1e-6;
 
@@ -248,6 +251,10 @@ public final class Claims {
     Statement statement = prepared.statement.orElseThrow();
     double confidence = statement.confidence(alpha);
     Optional<Estimate> estimate = evidence.estimator().apply(confidence);
+    if (estimate.filter(each -> each.interval().width() == 0).isPresent()) {
+      evidence = Evidence.none(evidence.runs(), evidence.builds(), NO_SCATTER);
+      estimate = Optional.empty();
+    }
     Verdict verdict =
         estimate.map(each -> statement.verdict(each.interval())).orElse(Verdict.NOT_SETTLED);
     if (evidence.reach() == Reach.FROM_BELOW && !statement.holdsBeyond(verdict)) {

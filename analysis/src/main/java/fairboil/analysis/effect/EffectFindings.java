@@ -5,6 +5,7 @@ import fairboil.analysis.measure.Measure;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
@@ -105,9 +106,7 @@ record EffectFindings(Study study) {
       case TOO_FEW_BUILDS ->
           List.of(
               Finding.warning(
-                  Place.of(holesFile()),
-                  tooFew(builds, effect),
-                  "drill and burn at least " + (4 - builds) + " more"));
+                  Place.of(holesFile()), tooFew(builds, effect), moreBuilds(builds, effect)));
       case NO_SPREAD ->
           List.of(
               Finding.warning(
@@ -116,16 +115,36 @@ record EffectFindings(Study study) {
                       + effect.ring()
                       + ", so its effect cannot be seen",
                   "drill some stoves better and some worse"));
+      case NO_SCATTER ->
+          List.of(
+              Finding.warning(
+                  Place.of(holesFile()),
+                  "all burns have the same "
+                      + effect.response().label()
+                      + ", so an effect on it cannot be seen",
+                  "read it more finely: a stopwatch to the second, a scale to the gram"));
       default -> List.of();
     };
   }
 
   private static String tooFew(int builds, HoleEffect effect) {
-    String having = " with hole positions in ring " + effect.ring() + " and a known flame";
+    String having =
+        " both hole positions in ring "
+            + effect.ring()
+            + " and a "
+            + effect.response().label()
+            + ": ";
     return switch (builds) {
-      case 0 -> "no build" + having + ": nothing to draw a line through";
-      case 1 -> "1 build" + having + ": no line through 1 point can be drawn";
-      default -> builds + " builds" + having + ": no line through 2 points can be tested";
+      case 0 -> "no build has" + having + "nothing to draw a line through";
+      case 1 -> "1 build has" + having + "no line through 1 point can be drawn";
+      default -> builds + " builds have" + having + "no line through 2 points can be tested";
     };
+  }
+
+  private static String moreBuilds(int builds, HoleEffect effect) {
+    boolean ofFlame = effect.response().dimension() == Dimension.TEMPERATURE;
+    return builds == 0
+        ? (ofFlame ? "log the flame" : "time the boil") + " and measure the holes of at least 4"
+        : "drill and burn at least " + (4 - builds) + " more";
   }
 }

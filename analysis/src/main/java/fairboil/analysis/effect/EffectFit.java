@@ -53,6 +53,9 @@ final class EffectFit {
     if (highest() - lowest() < NO_SPREAD) {
       return without(EffectVerdict.NO_SPREAD);
     }
+    if (isWithoutScatter()) {
+      return without(EffectVerdict.NO_SCATTER);
+    }
     Line means = Line.through(builds);
     List<EffectRow> rows = new ArrayList<>(rows(Model.BUILD_MEANS, means));
     Optional<Moved> moved = moved();
@@ -70,7 +73,7 @@ final class EffectFit {
 
   /** Only the row that the answer would stand on, if there is one. */
   Optional<EffectRow> headline() {
-    if (builds.size() < FEWEST_BUILDS || highest() - lowest() < NO_SPREAD) {
+    if (builds.size() < FEWEST_BUILDS || highest() - lowest() < NO_SPREAD || isWithoutScatter()) {
       return Optional.empty();
     }
     Optional<Moved> moved = moved().filter(this::isTheAnswer);
@@ -124,6 +127,14 @@ final class EffectFit {
         Optional.empty(),
         verdict,
         List.of());
+  }
+
+  private boolean isWithoutScatter() {
+    return builds.stream()
+            .flatMapToDouble(build -> Arrays.stream(build.point().burns()))
+            .distinct()
+            .count()
+        == 1;
   }
 
   private double lowest() {

@@ -79,7 +79,9 @@ public record HoleEffect(
     /** Fewer than three builds with both: no line through them can be tested. */
     TOO_FEW_BUILDS("too few builds"),
     /** All builds have the same hole error. */
-    NO_SPREAD("no spread in hole error");
+    NO_SPREAD("no spread in hole error"),
+    /** All burns have the same response: they have no scatter to judge a line by. */
+    NO_SCATTER("no scatter");
 
     private final String label;
 

@@ -16,7 +16,7 @@ import org.apache.commons.statistics.descriptive.Statistic;
  * @param mean their mean
  * @param sd their standard deviation (n − 1), in the unit of a difference; empty for one run
  * @param interval the interval of the mean at the study's confidence (Student's t, n − 1 degrees of
- *     freedom); empty for one run
+ *     freedom); empty for one run, and where all are the same: they have no scatter to judge by
  */
 public record Summary(int n, double mean, OptionalDouble sd, Optional<Interval> interval) {
 
@@ -36,7 +36,8 @@ public record Summary(int n, double mean, OptionalDouble sd, Optional<Interval> 
         DoubleStatistics.of(EnumSet.of(Statistic.STANDARD_DEVIATION), values)
             .getAsDouble(Statistic.STANDARD_DEVIATION);
     double halfWidth = Measured.coverageFactor(confidence, n - 1.0) * sd / Math.sqrt(n);
-    return new Summary(
-        n, mean, OptionalDouble.of(sd), Optional.of(Interval.around(mean, halfWidth)));
+    Optional<Interval> interval =
+        halfWidth > 0 ? Optional.of(Interval.around(mean, halfWidth)) : Optional.empty();
+    return new Summary(n, mean, OptionalDouble.of(sd), interval);
   }
 }

@@ -28,6 +28,9 @@ final class WaterFinder {
   /** Standard uncertainty of a thermometer in the water, K: a judgement. */
   private static final double THERMOMETER = 0.5;
 
+  /** A share of the water that makes most of what is uncertain about boil times. */
+  private static final double COARSE = 0.02;
+
   private static final double MOST_KILOGRAMS = 50;
   private static final double START_SECONDS = 15;
   private static final double SLOPE_SECONDS = 75;
@@ -86,6 +89,7 @@ final class WaterFinder {
     double kilograms = mass.orNaN();
     if (kilograms > 0 && kilograms <= MOST_KILOGRAMS) {
       checkLeft(kilograms);
+      tellIfCoarse(mass, cell);
       return mass;
     }
     context
@@ -95,6 +99,22 @@ final class WaterFinder {
             Findings.words("%s would make %.3f kg of water", cell.written(), kilograms),
             "check the number and its unit, and the mass of the pot");
     return Figure.unknown("the mass of water told is not possible");
+  }
+
+  /** Digits as written say how finely it was measured: 1 kg to half a kilogram either way. */
+  private void tellIfCoarse(Figure mass, Given<Quantity> cell) {
+    double share = mass.budget().combined() / mass.orNaN();
+    double ofDigits = cell.value().resolution() / ROOT_12 / cell.value().value();
+    if (ofDigits > COARSE && ofDigits > share / 2) {
+      context
+          .findings()
+          .note(
+              cell.place(),
+              Findings.words(
+                  "“%s” is written so coarsely that the water counts as uncertain by %.0f %%",
+                  cell.written(), 100 * share),
+              "write it as finely as it was measured, such as 1000 g or 1.000 kg");
+    }
   }
 
   /** Mass of the water left, as weighed. */

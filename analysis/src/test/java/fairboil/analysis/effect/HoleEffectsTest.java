@@ -101,9 +101,10 @@ class HoleEffectsTest {
   void fewBuildsAreSaidInWords() {
     String[] said = {
       null,
-      "1 build with hole positions in ring upper and a known flame: no line through 1 point",
-      "2 builds with hole positions in ring upper and a known flame: no line through 2 points can"
-          + " be tested"
+      "1 build has both hole positions in ring upper and a normalised peak: no line through 1"
+          + " point",
+      "2 builds have both hole positions in ring upper and a normalised peak: no line through 2"
+          + " points can be tested"
     };
     for (int builds = 1; builds <= 2; builds++) {
       HoleEffects.Outcome outcome =
@@ -140,15 +141,17 @@ class HoleEffectsTest {
   }
 
   @Test
-  void equalResponsesGiveNothingAndNoNaN() {
+  void equalResponsesHaveNoScatterToJudgeBy() {
     double[][] same = {{700.1, 700.1}, {700.1, 700.1}, {700.1, 700.1}, {700.1, 700.1}};
-    HoleEffect effect = effects(Arrays.copyOf(ERRORS, 4), same).effects().get(0);
-    assertThat(effect.verdict()).isEqualTo(EffectVerdict.NOT_SETTLED);
-    EffectRow slope = effect.headline().orElseThrow();
-    assertThat(slope.estimate()).isZero();
-    assertThat(slope.standardError()).isZero();
-    assertThat(slope.pValue()).isEmpty();
-    assertThat(effect.band()).allSatisfy(point -> assertThat(point.fitted()).isEqualTo(700.1));
+    HoleEffects.Outcome outcome = effects(Arrays.copyOf(ERRORS, 4), same);
+    HoleEffect effect = outcome.effects().get(0);
+    assertThat(effect.verdict()).isEqualTo(EffectVerdict.NO_SCATTER);
+    assertThat(effect.rows()).isEmpty();
+    assertThat(effect.band()).isEmpty();
+    assertThat(outcome.findings())
+        .anySatisfy(
+            finding ->
+                assertThat(finding.problem()).contains("all burns have the same normalised peak"));
   }
 
   @Test

@@ -65,7 +65,7 @@ final class FigureCells {
     return summary
         .interval()
         .map(interval -> mean.with(display.range(interval, dimension)))
-        .orElse(mean.with("1 run"));
+        .orElse(mean.with(summary.n() == 1 ? "1 run" : "all alike"));
   }
 
   /** A count. */

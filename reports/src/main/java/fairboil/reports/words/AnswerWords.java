@@ -53,7 +53,7 @@ public final class AnswerWords {
 
   /** The answer: three sentences with their numbers and intervals. */
   public List<String> answer() {
-    Optional<HoleEffect> first = results.holeEffects().stream().findFirst();
+    Optional<HoleEffect> first = first();
     Stream<String> found =
         Stream.concat(
             Stream.of(first, first.flatMap(this::other))
@@ -67,11 +67,20 @@ public final class AnswerWords {
     return List.copyOf(sentences);
   }
 
+  /** The first effect that builds can be drawn of, else the first. */
+  private Optional<HoleEffect> first() {
+    return results.holeEffects().stream()
+        .filter(effect -> !effect.points().isEmpty())
+        .findFirst()
+        .or(() -> results.holeEffects().stream().findFirst());
+  }
+
   /** The effect on another response of the same ring: one of another kind if there is one. */
   private Optional<HoleEffect> other(HoleEffect first) {
     return results.holeEffects().stream()
         .filter(effect -> effect.ring().equals(first.ring()))
         .filter(effect -> effect.response() != first.response())
+        .filter(effect -> !effect.points().isEmpty())
         .filter(effect -> effect.headline().isPresent() || first.headline().isPresent())
         .min(Comparator.comparingInt(effect -> likeness(effect, first)));
   }
@@ -97,16 +106,36 @@ public final class AnswerWords {
     return builds.size() < 2
         ? builds.stream().findFirst().map(build -> alone(build, measure))
         : Optional.of(
-            "Build by build, "
-                + site()
-                + "the mean "
-                + measure.label()
-                + " runs from "
-                + mean(builds.get(0), measure)
-                + " to "
-                + mean(builds.get(builds.size() - 1), measure)
-                + settled(builds.get(0), builds.get(builds.size() - 1), measure)
-                + ".");
+            areAlike(builds, measure) ? alike(builds.get(0), measure) : range(builds, measure));
+  }
+
+  private static boolean areAlike(List<BuildResult> builds, Measure measure) {
+    return builds.stream()
+            .mapToDouble(build -> build.summaries().get(measure).mean())
+            .distinct()
+            .count()
+        == 1;
+  }
+
+  private String alike(BuildResult build, Measure measure) {
+    return "Every build has the same mean "
+        + measure.label()
+        + ", "
+        + display.value(build.summaries().get(measure).mean(), 0, measure.dimension())
+        + ".";
+  }
+
+  private String range(List<BuildResult> builds, Measure measure) {
+    return "Build by build, "
+        + site()
+        + "the mean "
+        + measure.label()
+        + " runs from "
+        + mean(builds.get(0), measure)
+        + " to "
+        + mean(builds.get(builds.size() - 1), measure)
+        + settled(builds.get(0), builds.get(builds.size() - 1), measure)
+        + ".";
   }
 
   private String alone(BuildResult build, Measure measure) {
@@ -179,7 +208,7 @@ public final class AnswerWords {
         + summary
             .interval()
             .map(found -> "; " + display.interval(found, measure.dimension(), results.confidence()))
-            .orElse("; 1 run")
+            .orElse(summary.n() == 1 ? "; 1 run" : "; " + summary.n() + " runs, all alike")
         + ")";
   }
 

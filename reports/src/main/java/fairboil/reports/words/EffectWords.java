@@ -188,7 +188,7 @@ public final class EffectWords {
     return switch (effect.verdict()) {
       case FALLS -> conclusion(Labels.less(response), response);
       case RISES -> conclusion(Labels.more(response), response);
-      case NOT_SETTLED, TOO_FEW_BUILDS, NO_SPREAD ->
+      case NOT_SETTLED, TOO_FEW_BUILDS, NO_SPREAD, NO_SCATTER ->
           "the interval holds zero, so these data do not settle whether hole position matters";
     };
   }
@@ -211,6 +211,13 @@ public final class EffectWords {
               + " ring, so that its effect on "
               + effect.response().label()
               + " cannot be seen.";
+      case NO_SCATTER ->
+          "All "
+              + Plural.of(
+                  effect.points().stream().mapToInt(each -> each.burns().length).sum(), "burn")
+              + " have the same "
+              + effect.response().label()
+              + ", so that an effect of hole error on it cannot be seen.";
       default -> tooFew(effect, builds);
     };
   }
@@ -221,7 +228,11 @@ public final class EffectWords {
           + Names.inSentence(effect.ring())
           + " ring and a "
           + effect.response().label()
-          + "; measure the holes of at least "
+          + ": "
+          + (effect.response().dimension() == Dimension.TEMPERATURE
+              ? "log the flame"
+              : "time the boil")
+          + ", and measure the holes, of at least "
           + BUILDS_WORTH_HAVING
           + ".";
     }

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -49,6 +50,21 @@ class FewDataCommandTest {
             .doesNotContain("NaN", "Infinity", "null");
       }
     }
+  }
+
+  /** Ten equal readings of a stopwatch are no scatter: nothing can be judged by it. */
+  @Test
+  void equalValuesSettleNothing() throws IOException {
+    Path study = study(4, 3, 2, 0, "boiled");
+    StringWriter said = new StringWriter();
+    PrintWriter messages = new PrintWriter(said, true);
+    Main.run(messages, messages, "report", study.toString(), "--out", at("out").toString());
+    assertThat(said.toString())
+        .contains("All 12 burns have the same normalised boil time, so that an effect of hole")
+        .contains("Every build has the same mean normalised boil time")
+        .contains("of 2 claims, 2 are not settled");
+    assertThat(Files.readString(at("out/index.html")))
+        .contains("all values are the same, so they have no scatter to judge it by");
   }
 
   private Path at(String name) {

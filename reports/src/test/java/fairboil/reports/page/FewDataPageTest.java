@@ -130,7 +130,7 @@ class FewDataPageTest {
   @Test
   void allValuesEqual() throws IOException, StudyException {
     assertThat(page(new Few(4, 3, 1, true, true), ""))
-        .contains("the interval holds zero, so these data do not settle whether hole position");
+        .contains("burns have the same", "so that an effect of hole error on it cannot be seen");
   }
 
   @Test

@@ -121,8 +121,8 @@ class EffectWordsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "0|No build has both measured holes in the upper ring and a normalised peak; measure the"
-            + " holes of at least 4.",
+        "0|No build has both measured holes in the upper ring and a normalised peak: log the"
+            + " flame, and measure the holes, of at least 4.",
         "1|1 build: no line can be drawn through 1 point; drill at least 3 more.",
         "2|2 builds: no line through 2 points can be tested; drill at least 2 more."
       })
