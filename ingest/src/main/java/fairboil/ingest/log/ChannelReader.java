@@ -31,7 +31,7 @@ final class ChannelReader {
   private final double least;
   private final double most;
   private final Series values = new Series();
-  private final ValueRange range = new ValueRange();
+  private final ValueRange range;
   private final NumberScanner numbers = new NumberScanner();
   private int mostDecimals;
   private int fewestDecimals = Integer.MAX_VALUE;
@@ -54,6 +54,7 @@ final class ChannelReader {
 
   ChannelReader(ChannelPlan plan) {
     this.plan = plan;
+    this.range = new ValueRange(plan.role());
     this.kept = plan.isKept();
     this.mark = plan.column().mark();
     double cold = kept ? plan.written(FaultCodes.least(plan.dimension())) : 0;

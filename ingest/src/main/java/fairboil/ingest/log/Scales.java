@@ -73,7 +73,7 @@ final class Scales {
 
   /** The range as scaled; without any number where the scale is not known. */
   ValueRange scaled() {
-    return likely().map(range::times).orElseGet(ValueRange::new);
+    return likely().map(range::times).orElseGet(() -> new ValueRange(Optional.empty()));
   }
 
   private static String name(double scale) {

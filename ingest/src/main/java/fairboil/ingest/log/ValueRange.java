@@ -1,14 +1,25 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.choice.Role;
 import fairboil.ingest.quantity.Unit;
 import java.util.Optional;
 
 /** The lowest and the highest number of a column, and what they look like. */
 final class ValueRange {
 
+  private final Optional<Role> role;
   private long count;
   private double lowest = Double.POSITIVE_INFINITY;
   private double highest = Double.NEGATIVE_INFINITY;
+
+  /**
+   * No number yet.
+   *
+   * @param role what the column holds, if that is known
+   */
+  ValueRange(Optional<Role> role) {
+    this.role = role;
+  }
 
   void add(double value) {
     count++;
@@ -30,7 +41,7 @@ final class ValueRange {
 
   /** The range of the same numbers, each multiplied. */
   ValueRange times(double scale) {
-    ValueRange scaled = new ValueRange();
+    ValueRange scaled = new ValueRange(role);
     if (count > 0) {
       scaled.add(lowest * scale);
       scaled.add(highest * scale);
@@ -54,15 +65,27 @@ final class ValueRange {
    * used to convert: only to fill in a row that a person may paste.
    */
   Optional<Unit> likelyUnit() {
+    boolean burns = lowest >= 20 && highest > 1150 && highest <= 2200;
+    if (burns && mayBe(Role.FLAME)) {
+      return Optional.of(Unit.FAHRENHEIT);
+    }
+    return mayBe(Role.WATER) ? unitOfWater() : Optional.empty();
+  }
+
+  private boolean mayBe(Role asked) {
+    return role.isEmpty() || role.get() == asked;
+  }
+
+  private Optional<Unit> unitOfWater() {
     if (lowest >= 253 && lowest <= 318 && highest >= 358 && highest <= 378) {
       return Optional.of(Unit.KELVIN);
     }
     if (lowest < 60 && highest >= 90 && highest <= 106) {
       return Optional.of(Unit.CELSIUS);
     }
-    boolean boils = lowest >= 20 && highest >= 190 && highest <= 216;
-    boolean burns = lowest >= 20 && highest > 1150 && highest <= 2200;
-    return boils || burns ? Optional.of(Unit.FAHRENHEIT) : Optional.empty();
+    return lowest >= 20 && highest >= 190 && highest <= 216
+        ? Optional.of(Unit.FAHRENHEIT)
+        : Optional.empty();
   }
 
   /** {@code flame} or {@code water} where the range can only be one of them, else empty. */
