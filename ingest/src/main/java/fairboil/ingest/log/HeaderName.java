@@ -61,9 +61,9 @@ record HeaderName(
   static HeaderName of(String written, String unitBelow) {
     HeaderName inBrackets = inBrackets(written);
     HeaderName atEnd = atEnd(written);
-    boolean weak =
-        (inBrackets.other || inBrackets.isKelvin()) // (K) beside °C is the type of the thermocouple
-            && (atEnd.unit.isPresent() || atEnd.time.isPresent());
+    boolean other = inBrackets.other && (atEnd.unit.isPresent() || atEnd.time.isPresent());
+    boolean typeK = inBrackets.isKelvin() && atEnd.unit.isPresent(); // (K) beside °C
+    boolean weak = other || typeK;
     HeaderName said = inBrackets.saysUnit() && !weak ? inBrackets : atEnd;
     String below = UnitWords.withoutBrackets(unitBelow);
     return said.saysUnit() || below.isEmpty() ? said : withUnit(written, written, below);

@@ -213,7 +213,7 @@ final class StampPlanner {
             + " is hours and minutes or minutes and"
             + " seconds cannot be told",
         "say h:mm or m:ss as the unit of this column in sensors.csv",
-        TimePlanner.answer(columns.get(0), ""));
+        TimeAsking.answer(columns.get(0), ""));
     return Optional.empty();
   }
 
@@ -228,7 +228,7 @@ final class StampPlanner {
               + " is milliseconds cannot"
               + " be told",
           "say m:ss:mmm as the unit of this column in sensors.csv if it is",
-          TimePlanner.answer(columns.get(0), "m:ss:mmm"));
+          TimeAsking.answer(columns.get(0), "m:ss:mmm"));
       return Optional.empty();
     }
     if (!told) {
@@ -262,7 +262,7 @@ final class StampPlanner {
               + Spell.quoted(facts.firstText())
               + " is elapsed time or just after midnight cannot be told: taken as elapsed",
           "say \u201ctime of day\u201d as its unit in sensors.csv if it is that",
-          TimePlanner.answer(columns.get(0), "time of day"));
+          TimeAsking.answer(columns.get(0), "time of day"));
     }
     return false;
   }

@@ -38,7 +38,7 @@ final class TimeCheck {
                 + Spell.elapsed(told.getAsDouble())
                 + "; the former was used",
             "say in sensors.csv which column has the role time",
-            TimePlanner.answer(other, ""));
+            TimeAsking.answer(other, ""));
       }
     }
   }

@@ -2,7 +2,6 @@ package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Run;
@@ -16,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Decides which columns of a log tell time, and how; asks where the log does not say. */
@@ -25,9 +23,9 @@ final class TimePlanner {
   private final TableShape shape;
   private final List<LogColumn> columns;
   private final SensorAnswers answers;
-  private final Run run;
   private final Remarks remarks;
   private final StampPlanner stamps;
+  private final TimeAsking asking;
   private final Set<Integer> telling = new LinkedHashSet<>();
   private boolean sideBySide;
 
@@ -36,9 +34,9 @@ final class TimePlanner {
     this.shape = shape;
     this.columns = columns;
     this.answers = answers;
-    this.run = run;
     this.remarks = remarks;
     this.stamps = new StampPlanner(shape, answers, remarks);
+    this.asking = new TimeAsking(shape, columns, run, remarks);
   }
 
   /** The plan, or empty after an error. */
@@ -52,12 +50,12 @@ final class TimePlanner {
     }
     if (areSideBySide(candidates)) {
       sideBySide = true;
-      askWhichRun(candidates);
+      asking.whichRun(candidates);
       return Optional.empty();
     }
     List<LogColumn> chosen = choose(candidates);
     if (chosen.isEmpty()) {
-      askForTime();
+      asking.forTime().ifPresent(column -> telling.add(column.index()));
       return Optional.empty();
     }
     Optional<TimeReader> reader = reader(chosen, candidates);
@@ -127,22 +125,6 @@ final class TimePlanner {
     return candidates.stream()
         .map(column -> HeaderName.plain(column.header().written()))
         .anyMatch(name -> !name.isEmpty() && !seen.add(name));
-  }
-
-  private void askWhichRun(List<LogColumn> candidates) {
-    String names =
-        candidates.stream()
-            .map(column -> column.number() + " (" + column.name() + ")")
-            .collect(Collectors.joining(", "));
-    Map<String, String> cells = new LinkedHashMap<>(answer(candidates.get(0), "").cells());
-    cells.put(SensorsSheet.COLUMN.name(), candidates.get(0).number());
-    cells.put(SensorsSheet.LOG.name(), run.key().name());
-    remarks.error(
-        headerPlace(),
-        "several runs stand side by side, with times in columns " + names,
-        "say in sensors.csv which columns are those of this run: one row with role time, one with"
-            + " flame, one with water, each with the name of the run under log",
-        new SheetRow(SensorsSheet.SCHEMA.file(), cells));
   }
 
   private Place headerPlace() {
@@ -238,7 +220,7 @@ final class TimePlanner {
     for (LogColumn column : chosen) {
       OptionalDouble seconds = secondsOf(column);
       if (seconds.isEmpty()) {
-        askForUnit(column);
+        asking.forUnit(column);
         return Optional.empty();
       }
       parts.add(new NumberTimes.Part(column.index(), column.mark(), seconds.getAsDouble()));
@@ -254,7 +236,7 @@ final class TimePlanner {
         moments.size() == 1 && dateAlone ? moments(candidates) : ordered(moments);
     Optional<TimeReader> reader = used.isEmpty() ? Optional.empty() : stamps.plan(used);
     if (used.isEmpty()) {
-      askForTime();
+      asking.forTime().ifPresent(column -> telling.add(column.index()));
     }
     return reader;
   }
@@ -274,7 +256,7 @@ final class TimePlanner {
     Map<TimeWord, LogColumn> by = new LinkedHashMap<>();
     chosen.forEach(column -> word(column).ifPresent(word -> by.putIfAbsent(word, column)));
     if (!by.keySet().containsAll(List.of(TimeWord.YEAR, TimeWord.MONTH, TimeWord.DAYS))) {
-      askForTime();
+      asking.forTime().ifPresent(column -> telling.add(column.index()));
       return Optional.empty();
     }
     List<NumberTimes.Part> clock =
@@ -337,74 +319,6 @@ final class TimePlanner {
     return unit.isPresent()
         ? OptionalDouble.of(seconds(unit.get()) * scale)
         : OptionalDouble.empty();
-  }
-
-  private void askForUnit(LogColumn column) {
-    NumberRange range = new NumberRange(shape, column);
-    Optional<String> guess = range.likelyTimeUnit();
-    remarks.error(
-        remarks
-            .line(shape.header().map(Sample.Line::number).orElse(shape.firstLine()))
-            .column(column.name()),
-        "the unit of the time is not said; it goes from "
-            + range.words()
-            + guess.map(unit -> ": looks like " + unit).orElse("")
-            + meanings(range),
-        "say s, min or ms in brackets in the header, or as its unit in sensors.csv",
-        answer(column, guess.orElse("")));
-  }
-
-  private static String meanings(NumberRange range) {
-    String meanings = range.meanings();
-    return meanings.isEmpty() ? "" : "; " + meanings;
-  }
-
-  private static boolean saysReading(HeaderName header) {
-    return header.unit().isPresent() || RoleWords.of(header.words()).isPresent();
-  }
-
-  private void askForTime() {
-    Optional<LogColumn> rising =
-        counting(NumberRange::isRising).or(() -> counting(NumberRange::isCountingWithRestarts));
-    String problem =
-        shape.header().isEmpty()
-            ? "the table has no header: say which column is time and which is temperature"
-            : "no column of this log tells the time";
-    if (rising.isEmpty()) {
-      remarks.error(
-          headerPlace(), problem, "add a column with the time of each reading, such as time (s)");
-      return;
-    }
-    NumberRange range = new NumberRange(shape, rising.get());
-    telling.add(rising.get().index());
-    remarks.error(
-        headerPlace(),
-        problem
-            + "; column "
-            + rising.get().number()
-            + (range.isRising()
-                ? " rises from " + range.words()
-                : " counts from " + range.span() + " and starts again")
-            + meanings(range),
-        "give it the role time and its unit in sensors.csv, and the other columns theirs",
-        answer(rising.get(), range.likelyTimeUnit().orElse("")));
-  }
-
-  private Optional<LogColumn> counting(Predicate<NumberRange> how) {
-    return columns.stream()
-        .filter(column -> !saysReading(column.header()))
-        .filter(column -> how.test(new NumberRange(shape, column)))
-        .findFirst();
-  }
-
-  /** A row of {@code sensors.csv} that makes a column the time. */
-  static SheetRow answer(LogColumn column, String unit) {
-    Map<String, String> cells = new LinkedHashMap<>();
-    boolean named = !column.header().written().isEmpty() && column.name().indexOf('#') < 0;
-    cells.put(SensorsSheet.COLUMN.name(), named ? column.name() : column.number());
-    cells.put(SensorsSheet.ROLE.name(), Role.TIME.label());
-    cells.put(SensorsSheet.UNIT.name(), unit);
-    return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
   }
 
   private void noteOthers(List<LogColumn> chosen, List<LogColumn> candidates) {

@@ -20,7 +20,7 @@
  *       ChannelPlanner} the roles and units.
  *   <li>{@code TableReader} reads the rows with {@code RowLines} and {@code ChannelReader}s and
  *       keeps the {@code Tally}; {@code RowCounter} and {@code StatedFigures} compare it with what
- *       the log says of itself; {@code Asking} asks.
+ *       the log says of itself; {@code Asking} and {@code TimeAsking} ask.
  *   <li>{@code Timeline} puts the times in order, {@code SeveralRuns} and {@code RunCut} find the
  *       run among them, {@code AxisMaker} and {@code ChannelMaker} make the log.
  * </ol>
