@@ -86,9 +86,9 @@ final class RunTable {
     return found.filter(run -> build.map(run.build().name()::equals).orElse(true));
   }
 
-  /** Where the row of a run is that was set aside. */
+  /** Where the row of a run is that was set aside, if no other row has its name. */
   Optional<Place> aside(String name) {
-    return Optional.ofNullable(aside.get(name));
+    return Optional.ofNullable(aside.get(name)).filter(row -> !buildsByName.containsKey(name));
   }
 
   /** What is wrong with a name of a run that was not found, and a build if told: a clause. */

@@ -251,7 +251,7 @@ public final class Claims {
     Statement statement = prepared.statement.orElseThrow();
     double confidence = statement.confidence(alpha);
     Optional<Estimate> estimate = evidence.estimator().apply(confidence);
-    if (estimate.filter(each -> each.interval().width() == 0).isPresent()) {
+    if (estimate.filter(each -> each.interval().isPoint()).isPresent()) {
       evidence = Evidence.none(evidence.runs(), evidence.builds(), NO_SCATTER);
       estimate = Optional.empty();
     }

@@ -104,7 +104,7 @@ public record Comparison(
     }
 
     static Verdict of(Interval interval) {
-      if (interval.contains(0) || interval.width() == 0) { // without scatter nothing is settled
+      if (interval.contains(0) || interval.isPoint()) { // without scatter nothing is settled
         return NOT_SETTLED;
       }
       return interval.high() < 0 ? LOWER : HIGHER;

@@ -11,6 +11,7 @@ import fairboil.analysis.model.RandomIntercept;
 import fairboil.analysis.model.Regressors;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -130,11 +131,11 @@ final class EffectFit {
   }
 
   private boolean isWithoutScatter() {
-    return builds.stream()
+    DoubleSummaryStatistics all =
+        builds.stream()
             .flatMapToDouble(build -> Arrays.stream(build.point().burns()))
-            .distinct()
-            .count()
-        == 1;
+            .summaryStatistics();
+    return new Interval(all.getMin(), all.getMax()).isPoint();
   }
 
   private double lowest() {

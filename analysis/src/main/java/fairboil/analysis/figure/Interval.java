@@ -25,6 +25,14 @@ public record Interval(double low, double high) {
     return low <= value && value <= high;
   }
 
+  /**
+   * Whether the ends are the same but for rounding, as of values without any scatter: a nanosecond,
+   * a nanokelvin or a microgram apart at most.
+   */
+  public boolean isPoint() {
+    return width() < 1e-9;
+  }
+
   /** High less low. */
   public double width() {
     return high - low;

@@ -36,8 +36,11 @@ public record Summary(int n, double mean, OptionalDouble sd, Optional<Interval> 
         DoubleStatistics.of(EnumSet.of(Statistic.STANDARD_DEVIATION), values)
             .getAsDouble(Statistic.STANDARD_DEVIATION);
     double halfWidth = Measured.coverageFactor(confidence, n - 1.0) * sd / Math.sqrt(n);
-    Optional<Interval> interval =
-        halfWidth > 0 ? Optional.of(Interval.around(mean, halfWidth)) : Optional.empty();
-    return new Summary(n, mean, OptionalDouble.of(sd), interval);
+    Interval interval = Interval.around(mean, halfWidth);
+    return new Summary(
+        n,
+        mean,
+        OptionalDouble.of(sd),
+        interval.isPoint() ? Optional.empty() : Optional.of(interval));
   }
 }

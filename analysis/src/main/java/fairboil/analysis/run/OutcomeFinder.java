@@ -11,12 +11,19 @@ import java.util.Optional;
 final class OutcomeFinder {
 
   private final RunContext context;
+  private final PreparedLog log;
   private final EventTimes events;
   private final WaterShown water;
   private final Figure boilingPoint;
 
-  OutcomeFinder(RunContext context, EventTimes events, WaterShown water, Figure boilingPoint) {
+  OutcomeFinder(
+      RunContext context,
+      PreparedLog log,
+      EventTimes events,
+      WaterShown water,
+      Figure boilingPoint) {
     this.context = context;
+    this.log = log;
     this.events = events;
     this.water = water;
     this.boilingPoint = boilingPoint;
@@ -48,8 +55,7 @@ final class OutcomeFinder {
   private void check(Outcome told) {
     Place place = context.place(RunsSheet.OUTCOME);
     boolean saw = water.seen().isPresent() || marked();
-    boolean unread = water.whyNot().equals(Optional.of(PreparedLog.UNREAD.lacking()));
-    if (told == Outcome.BOILED && !saw && !unread) {
+    if (told == Outcome.BOILED && !saw && !log.equals(PreparedLog.UNREAD)) {
       context
           .findings()
           .warning(

@@ -96,7 +96,7 @@ public final class RunAnalysis {
         new HeatRecorder(context, log, events, shown)
             .record(energy.potHeat(), mass, heated.netPower());
     FlameResult flame = new FlameAnalysis(context, log, events.timeline(), ambient).result();
-    Optional<Outcome> outcome = new OutcomeFinder(context, events, shown, boilingPoint).find();
+    Optional<Outcome> outcome = new OutcomeFinder(context, log, events, shown, boilingPoint).find();
     return new RunResult(
         context.run(),
         build(context.run()),

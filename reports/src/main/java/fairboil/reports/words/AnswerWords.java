@@ -4,6 +4,7 @@ import fairboil.analysis.Results;
 import fairboil.analysis.claim.ClaimResult.Verdict;
 import fairboil.analysis.compare.Comparison;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.figure.Interval;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
@@ -109,12 +110,11 @@ public final class AnswerWords {
             areAlike(builds, measure) ? alike(builds.get(0), measure) : range(builds, measure));
   }
 
+  /** Of builds in the order of their means. */
   private static boolean areAlike(List<BuildResult> builds, Measure measure) {
-    return builds.stream()
-            .mapToDouble(build -> build.summaries().get(measure).mean())
-            .distinct()
-            .count()
-        == 1;
+    double lowest = builds.get(0).summaries().get(measure).mean();
+    double highest = builds.get(builds.size() - 1).summaries().get(measure).mean();
+    return new Interval(lowest, highest).isPoint();
   }
 
   private String alike(BuildResult build, Measure measure) {

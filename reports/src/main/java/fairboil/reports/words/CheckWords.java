@@ -118,7 +118,7 @@ public final class CheckWords {
             + checks.exactness().label()
             + (deals.method() == Method.ALL
                 ? "; with this many builds"
-                : "; with 20,000 deals tried")
+                : "; with " + Display.whole(Math.round(1 / deals.floor())) + " deals tried")
             + " it cannot be less than "
             + leastShare(deals.floor())
             + ")";
