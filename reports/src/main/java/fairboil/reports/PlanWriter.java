@@ -17,11 +17,7 @@ import fairboil.reports.table.PlanTables;
 import fairboil.reports.table.ResultTable;
 import fairboil.reports.template.PlannedRun;
 import fairboil.reports.template.RunsToFill;
-import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -42,12 +38,12 @@ public final class PlanWriter {
     for (Picture picture : pictures) {
       folder.add("charts/" + picture.name() + ".png", out -> out.write(picture.png()));
     }
-    add(folder, "index.html", new PlanPage(results, plan, pictures, Program.version())::write);
+    folder.add("index.html", new PlanPage(results, plan, pictures, Program.version())::write);
     for (ResultTable table : PlanTables.of(plan)) {
-      add(folder, "tables/" + table.schema().file(), table::writeCsv);
+      folder.addText("tables/" + table.schema().file(), table::writeCsv);
     }
     String runs = RunsToFill.of(results.study(), plan);
-    add(folder, "sheets/runs.csv", writer -> writer.write(runs));
+    folder.addText("sheets/runs.csv", writer -> writer.write(runs));
     List<PlannedRun> order = PlannedRun.of(results.study(), plan);
     for (Paper paper : Paper.values()) {
       Printed form = OrderForm.of(results.study().name(), order, paper);
@@ -62,21 +58,5 @@ public final class PlanWriter {
       pictures.add(PowerChart.of(answer, plan.asked().power(), pictures.size() + 1, painter));
     }
     return pictures;
-  }
-
-  private static void add(OutputFolder folder, String name, Text text) throws IOException {
-    folder.add(
-        name,
-        out -> {
-          Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
-          text.writeTo(writer);
-          writer.flush();
-        });
-  }
-
-  /** Writes a text. */
-  @FunctionalInterface
-  private interface Text {
-    void writeTo(Writer writer) throws IOException;
   }
 }

@@ -16,11 +16,7 @@ import fairboil.reports.table.ResultTable;
 import fairboil.reports.table.ResultTables;
 import fairboil.reports.words.AnswerWords;
 import fairboil.reports.words.Display;
-import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -66,17 +62,17 @@ final class Report {
       }
     }
     Page page = Page.of(new PageModel(results, ofStudy, this::trace, Program.version()));
-    add("index.html", page::write);
+    folder.add("index.html", page::write);
     await(tables);
   }
 
   private Void writeTables() throws IOException {
     List<DataPackage.Resource> resources = new ArrayList<>();
     for (ResultTable table : ResultTables.of(results)) {
-      Written written = add("tables/" + table.schema().file(), table::writeCsv);
+      Written written = folder.addText("tables/" + table.schema().file(), table::writeCsv);
       resources.add(new DataPackage.Resource(table, written.bytes(), written.sha256()));
     }
-    add("tables/" + DataPackage.FILE, tables(resources)::write);
+    folder.addText("tables/" + DataPackage.FILE, tables(resources)::write);
     return null;
   }
 
@@ -112,26 +108,10 @@ final class Report {
 
   private void writeBeside(RunResult run, Optional<Picture> trace) throws IOException {
     unwritten.remove(run.run().key().name());
-    add(names.file(run), writer -> runPages.writeRun(run, trace, writer));
+    folder.add(names.file(run), out -> runPages.writeRun(run, trace, out));
   }
 
   private Optional<Picture> trace(RunResult run) {
     return Optional.ofNullable(ofRuns.get(run.run().key().name()));
-  }
-
-  private Written add(String name, Text text) throws IOException {
-    return folder.add(
-        name,
-        out -> {
-          Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
-          text.writeTo(writer);
-          writer.flush();
-        });
-  }
-
-  /** Writes a text. */
-  @FunctionalInterface
-  private interface Text {
-    void writeTo(Writer writer) throws IOException;
   }
 }

@@ -9,11 +9,9 @@ import java.util.Objects;
  * @param from its lower end, finite
  * @param to its upper end, finite and above {@code from}
  * @param ticks how it is marked
+ * @param isWritten whether figures stand at its marks
  */
-public record Axis(String title, double from, double to, Ticks ticks) {
-
-  /** Of rows 24 pixels high: with fewer on it XChart folds an axis up to nothing. */
-  static final int LEAST_ROWS = 3;
+public record Axis(String title, double from, double to, Ticks ticks, boolean isWritten) {
 
   /** Checks that there is a range. */
   public Axis {
@@ -22,6 +20,11 @@ public record Axis(String title, double from, double to, Ticks ticks) {
     if (!(from < to) || Double.isInfinite(from) || Double.isInfinite(to)) {
       throw new IllegalArgumentException("not a range: " + from + " to " + to);
     }
+  }
+
+  /** An axis with figures, if it is marked at all. */
+  public Axis(String title, double from, double to, Ticks ticks) {
+    this(title, from, to, ticks, ticks != Ticks.NONE);
   }
 
   /** How an axis is marked. */
@@ -44,8 +47,8 @@ public record Axis(String title, double from, double to, Ticks ticks) {
     return Math.max(from, Math.min(to, value));
   }
 
-  /** The same axis without marks and title. */
+  /** The same axis without figures and title. */
   public Axis bare() {
-    return new Axis("", from, to, Ticks.NONE);
+    return new Axis("", from, to, ticks, false);
   }
 }

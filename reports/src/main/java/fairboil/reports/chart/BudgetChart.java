@@ -39,8 +39,7 @@ final class BudgetChart {
         List.of(
             new KeyEntry.Area(Hue.BLUE, "of this run alone"),
             new KeyEntry.Area(Hue.ORANGE, "shared by many readings"));
-    int told = figures.size() + figures.stream().mapToInt(each -> each.seen().size()).sum();
-    int rows = Math.max(Axis.LEAST_ROWS, told);
+    int rows = figures.size() + figures.stream().mapToInt(each -> each.seen().size()).sum();
     int top = format.top(caption, key);
     int height = top + rows * ROW + FOOT;
     Panel panel =

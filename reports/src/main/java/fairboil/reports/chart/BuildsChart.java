@@ -97,7 +97,7 @@ final class BuildsChart {
   Sheet sheet(Caption caption) {
     List<Optional<String>> designs =
         styles.inOrder(builds.stream().map(build -> build.build().design()).distinct().toList());
-    int rows = Math.max(Axis.LEAST_ROWS, builds.size() + (areTold(designs) ? designs.size() : 0));
+    int rows = builds.size() + (areTold(designs) ? designs.size() : 0);
     List<KeyEntry> key = key();
     int top = format.top(caption, key);
     int right = format.share(RIGHT, LEAST_RIGHT);

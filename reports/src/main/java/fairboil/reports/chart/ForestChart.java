@@ -55,7 +55,7 @@ final class ForestChart {
             new KeyEntry.Symbol(Glyph.DIAMOND, Hue.GREY, Fill.HOLLOW, SIZE, "not settled"),
             new KeyEntry.Stroke(Hue.GREY, Dash.SOLID, 2, confidence + " interval"));
     List<String> levels = pairs.stream().map(Comparison::level).distinct().toList();
-    int rows = Math.max(Axis.LEAST_ROWS, pairs.size() + levels.size());
+    int rows = pairs.size() + levels.size();
     int top = format.top(caption, key);
     int height = top + rows * ROW + FOOT;
     int longest = widest(CompareWords::less);

@@ -1,8 +1,11 @@
 package fairboil.reports.output;
 
 import java.io.BufferedOutputStream;
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -52,6 +55,14 @@ public final class OutputFolder implements AutoCloseable {
 
     /** Writes everything; the stream is buffered and closed by the caller. */
     void writeTo(OutputStream out) throws IOException;
+  }
+
+  /** Writes the text of one file. */
+  @FunctionalInterface
+  public interface Text {
+
+    /** Writes everything; the writer is buffered and flushed by the caller. */
+    void writeTo(Writer writer) throws IOException;
   }
 
   /**
@@ -121,6 +132,17 @@ public final class OutputFolder implements AutoCloseable {
     } catch (IOException e) {
       throw cannotWrite(siblings.target().resolve(name), e);
     }
+  }
+
+  /** As {@link #add}, with a text, which is written as UTF-8. */
+  public Written addText(String name, Text text) throws OutputException {
+    return add(
+        name,
+        out -> {
+          Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+          text.writeTo(writer);
+          writer.flush();
+        });
   }
 
   private void prepareFolderOf(Path file) throws IOException {

@@ -7,11 +7,8 @@ import fairboil.reports.page.view.PageView;
 import fairboil.reports.words.AnswerWords;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
-import gg.jte.TemplateException;
-import gg.jte.output.WriterOutput;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.io.Writer;
+import java.io.OutputStream;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -36,13 +33,13 @@ public final class Page {
   }
 
   /**
-   * Writes the page of the study and flushes the writer, which stays open.
+   * Writes the page of the study, as UTF-8.
    *
-   * @param writer takes the page; write it as UTF-8
-   * @throws IOException if the writer refuses
+   * @param out takes the page, and stays open
+   * @throws IOException if the stream refuses
    */
-  public void write(Writer writer) throws IOException {
-    render("page.jte", Map.of("page", view()), writer);
+  public void write(OutputStream out) throws IOException {
+    render("page.jte", Map.of("page", view()), out);
   }
 
   /**
@@ -51,30 +48,24 @@ public final class Page {
    *
    * @param run one of the runs
    * @param trace its chart, if it has one
-   * @param writer takes the page; write it as UTF-8
-   * @throws IOException if the writer refuses
+   * @param out takes the page, as UTF-8, and stays open
+   * @throws IOException if the stream refuses
    */
-  public void writeRun(RunResult run, Optional<Picture> trace, Writer writer) throws IOException {
+  public void writeRun(RunResult run, Optional<Picture> trace, OutputStream out)
+      throws IOException {
     Map<String, Object> parameters = new HashMap<>();
     parameters.put("run", new RunArticle(from).of(run, trace));
     String title = AnswerWords.of(from.results()).title();
     parameters.put("head", head("Run " + run.run().key().name() + " – " + title));
     parameters.put("title", title);
-    render("runpage.jte", parameters, writer);
+    render("runpage.jte", parameters, out);
   }
 
-  private void render(String template, Map<String, Object> parameters, Writer writer)
+  private void render(String template, Map<String, Object> parameters, OutputStream out)
       throws IOException {
-    Writer legal = new LegalCharacters(writer);
-    try {
-      engine.render(template, parameters, new WriterOutput(legal));
-    } catch (TemplateException e) {
-      if (e.getCause() instanceof UncheckedIOException refused) {
-        throw refused.getCause();
-      }
-      throw e;
-    }
-    legal.flush();
+    PageOutput page = new PageOutput();
+    engine.render(template, parameters, page);
+    page.writeTo(out);
   }
 
   private HeadView head(String title) {

@@ -18,9 +18,8 @@ import fairboil.reports.words.PlanWords;
 import fairboil.reports.words.Plural;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
-import gg.jte.output.WriterOutput;
 import java.io.IOException;
-import java.io.Writer;
+import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -52,8 +51,8 @@ public final class PlanPage {
     this.version = version;
   }
 
-  /** Writes the page and flushes the writer, which stays open; write it as UTF-8. */
-  public void write(Writer writer) throws IOException {
+  /** Writes the page, as UTF-8; the stream stays open. */
+  public void write(OutputStream out) throws IOException {
     PlanWords words = new PlanWords(plan, display);
     String title = "A plan for the next tests";
     Map<String, Object> parameters = new HashMap<>();
@@ -69,10 +68,9 @@ public final class PlanPage {
     parameters.put("builds", builds());
     parameters.put("blocks", blocks());
     parameters.put("findings", FindingViews.of(plan.findings()));
-    Writer legal = new LegalCharacters(writer);
-    TemplateEngine.createPrecompiled(ContentType.Html)
-        .render("plan.jte", parameters, new WriterOutput(legal));
-    legal.flush();
+    PageOutput page = new PageOutput();
+    TemplateEngine.createPrecompiled(ContentType.Html).render("plan.jte", parameters, page);
+    page.writeTo(out);
   }
 
   private List<TableView> needs() {

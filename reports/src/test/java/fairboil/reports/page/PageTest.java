@@ -12,9 +12,9 @@ import fairboil.reports.SampleResults;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.Html.Attribute;
 import fairboil.reports.words.Cautions;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.Writer;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -236,11 +236,11 @@ class PageTest {
     assertThat(whole.values("href")).containsAll(files);
     assertThat(whole.values("id")).noneMatch(id -> id.startsWith("run-"));
 
-    StringWriter own = new StringWriter();
+    ByteArrayOutputStream own = new ByteArrayOutputStream();
     Optional<Picture> trace =
         Optional.of(SamplePages.picture(Picture.Kind.RUN, "B1-1", "run-b1-1"));
     Page.of(model).writeRun(many.runs().get(0), trace, own);
-    Html run = new Html(own.toString());
+    Html run = new Html(own.toString(StandardCharsets.UTF_8));
     assertThat(run.inside("h1")).contains("B1-1");
     assertThat(run.values("href")).contains("../index.html#runs");
     assertThat(run.values("src")).hasSize(1);
@@ -259,19 +259,13 @@ class PageTest {
   }
 
   @Test
-  void aWriterThatRefusesIsNotSilent() {
-    Writer full =
-        new Writer() {
+  void aStreamThatRefusesIsNotSilent() {
+    OutputStream full =
+        new OutputStream() {
           @Override
-          public void write(char[] text, int from, int length) throws IOException {
+          public void write(int one) throws IOException {
             throw new IOException("no space left");
           }
-
-          @Override
-          public void flush() {}
-
-          @Override
-          public void close() {}
         };
     assertThatIOException()
         .isThrownBy(() -> Page.of(SamplePages.bare(SAMPLE)).write(full))

@@ -12,9 +12,10 @@ import fairboil.reports.chart.ChartException;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.chart.xchart.XChartPainter;
 import fairboil.reports.words.Display;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -92,13 +93,13 @@ final class SamplePages {
   }
 
   static String written(PageModel model) {
-    StringWriter writer = new StringWriter();
+    ByteArrayOutputStream page = new ByteArrayOutputStream();
     try {
-      Page.of(model).write(writer);
+      Page.of(model).write(page);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return writer.toString();
+    return page.toString(StandardCharsets.UTF_8);
   }
 
   /** Writes pages to look at into the folder named. */

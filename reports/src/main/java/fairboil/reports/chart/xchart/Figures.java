@@ -3,12 +3,13 @@ package fairboil.reports.chart.xchart;
 import fairboil.reports.chart.Axis;
 import fairboil.reports.chart.Axis.Ticks;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
 
 /** The figures along an axis. */
 final class Figures {
+
+  private static final double ROUNDING = 1e-9;
 
   private final Ticks ticks;
   private final int decimals;
@@ -18,8 +19,9 @@ final class Figures {
     this.decimals = decimals;
   }
 
-  static Figures of(Axis axis) {
-    int decade = (int) Math.floor(Math.log10(axis.length() / 5));
+  /** Of an axis that is marked at the multiples of a step. */
+  static Figures of(Axis axis, double step) {
+    int decade = (int) Math.floor(Math.log10(step) + ROUNDING);
     return new Figures(axis.ticks(), Math.max(0, -decade));
   }
 
@@ -27,11 +29,8 @@ final class Figures {
     return ticks == Ticks.CLOCK ? clock(value) : number(value);
   }
 
-  /** With as many decimals as the axis calls for, or as the value itself needs. */
   private String number(double value) {
-    BigDecimal exact = new BigDecimal(value).round(new MathContext(9)).stripTrailingZeros();
-    BigDecimal shown =
-        exact.setScale(Math.max(decimals, Math.min(exact.scale(), 9)), RoundingMode.HALF_EVEN);
+    BigDecimal shown = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
     return shown.signum() < 0 ? "\u2212" + shown.negate().toPlainString() : shown.toPlainString();
   }
 

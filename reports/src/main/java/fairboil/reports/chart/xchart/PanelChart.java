@@ -1,132 +1,68 @@
 package fairboil.reports.chart.xchart;
 
-import fairboil.reports.chart.Axis;
-import fairboil.reports.chart.Axis.Ticks;
 import fairboil.reports.chart.Mark;
-import fairboil.reports.chart.Mark.Weight;
-import fairboil.reports.chart.Panel;
 import fairboil.reports.chart.Points;
 import fairboil.reports.chart.Spot;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.util.List;
-import java.util.Locale;
-import java.util.TimeZone;
 import org.knowm.xchart.XYChart;
-import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.lines.SeriesLines;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
-/** One panel as a chart of XChart: its axes, grid and everything on it that has no words. */
-final class PanelChart {
+/** What lies between the axes of a panel and has no words, as a chart of XChart. */
+final class PanelChart extends XYChart {
 
-  private static final int FIGURES_WIDTH = 50;
-  private static final double UNEVEN = 0.3141;
+  private static final Color NOTHING = new Color(255, 255, 255, 0);
 
-  private final Panel panel;
+  private final Frame frame;
   private final Ink ink;
-  private final XYChart chart;
-  private int series;
 
-  /** The panel's axes, and those of its marks. */
-  PanelChart(Panel panel, List<Mark> marks, Lettering lettering, Ink ink) {
-    this.panel = panel;
+  /** A chart of those marks; its corners are those of the frame. */
+  PanelChart(Frame frame, List<Mark> marks, Ink ink) {
+    super((int) frame.width(), (int) frame.height());
+    this.frame = frame;
     this.ink = ink;
-    this.chart =
-        new XYChartBuilder()
-            .width(panel.box().width())
-            .height(panel.box().height())
-            .xAxisTitle(panel.x().title())
-            .build();
-    style(chart.getStyler(), lettering);
-    addUnseen();
+    style(getStyler());
     marks.forEach(this::add);
   }
 
-  /** Paints the panel with its upper left corner at the origin. */
-  void paint(Graphics2D g) {
-    chart.paint(g, panel.box().width(), panel.box().height());
-  }
-
-  /** Where the axes were painted; only after {@link #paint}. */
-  Frame frame() {
-    Axis x = panel.x();
-    Axis y = panel.y();
-    return new Frame(
-        x,
-        y,
-        chart.getScreenXFromChart(x.from()),
-        chart.getScreenXFromChart(x.to()),
-        chart.getScreenYFromChart(y.to()),
-        chart.getScreenYFromChart(y.from()));
-  }
-
-  private void style(XYStyler styler, Lettering lettering) {
-    styler.setLocale(Locale.ROOT);
-    styler.setTimezone(TimeZone.getTimeZone("UTC"));
-    styler.setChartBackgroundColor(Ink.PAPER);
-    styler.setPlotBackgroundColor(Ink.PAPER);
-    styler.setPlotBorderVisible(false);
-    styler.setChartTitleVisible(false);
-    styler.setLegendVisible(false);
-    styler.setChartPadding(panel.edge());
-    styler.setPlotMargin(0);
-    styler.setPlotContentSize(1);
-    styler.setChartFontColor(ink.text());
-    styler.setPlotGridLinesColor(ink.grid());
-    styler.setPlotGridLinesStroke(Ink.HAIR);
-    styleAxes(styler, lettering);
-  }
-
-  private void styleAxes(XYStyler styler, Lettering lettering) {
-    Axis x = panel.x();
-    Axis y = panel.y();
-    styler.setXAxisMin(x.from());
-    styler.setXAxisMax(x.to());
-    styler.setYAxisMin(y.from());
-    styler.setYAxisMax(y.to());
-    styler.setAxisTitleFont(lettering.font(Weight.PLAIN, 13));
-    styler.setAxisTickLabelsFont(lettering.font(Weight.PLAIN, 12.5f));
-    styler.setAxisTickLabelsColor(ink.secondText());
-    styler.setXAxisTitleColor(ink.text());
-    styler.setAxisTickMarksColor(ink.axis());
-    styler.setAxisTickMarksStroke(Ink.HAIR);
-    styler.setAxisTickMarkLength(4);
-    styler.setAxisTickPadding(5);
-    styler.setAxisTitlePadding(6);
-    styler.setYAxisTitleVisible(false);
-    styler.setXAxisTitleVisible(!x.title().isEmpty());
-    styler.setXAxisTicksVisible(x.ticks() != Ticks.NONE);
-    styler.setYAxisTicksVisible(y.ticks() != Ticks.NONE);
-    styler.setXAxisTickMarkSpacingHint(80);
-    styler.setYAxisTickMarkSpacingHint(44);
-    boolean grid = x.ticks() != Ticks.NONE || y.ticks() != Ticks.NONE;
-    styler.setPlotGridVerticalLinesVisible(grid);
-    styler.setPlotGridHorizontalLinesVisible(y.ticks() != Ticks.NONE);
-    styler.setXAxisTickLabelsFormattingFunction(value -> Figures.of(x).text(value));
-    styler.setYAxisTickLabelsFormattingFunction(value -> Figures.of(y).text(value));
-    if (y.ticks() != Ticks.NONE) {
-      styler.setYAxisLeftWidthHint(FIGURES_WIDTH);
+  /** Paints the marks over what is there. */
+  void paint(Graphics2D panel) {
+    if (!seriesMap.isEmpty()) {
+      Graphics2D g = (Graphics2D) panel.create();
+      g.translate(frame.left(), frame.top());
+      paint(g, getWidth(), getHeight());
+      g.dispose();
     }
   }
 
-  /**
-   * Three unseen places, unevenly spaced. A chart without a series would have no axes, and where
-   * all values are evenly spaced XChart writes figures at the values alone, that is often none.
-   */
-  private void addUnseen() {
-    Axis x = panel.x();
-    Axis y = panel.y();
-    Points places =
-        Points.of(
-            new Spot(x.from(), y.from()),
-            new Spot(x.from() + UNEVEN * x.length(), y.from() + UNEVEN * y.length()),
-            new Spot(x.to(), y.to()));
-    addLine(places, Ink.PAPER, SeriesLines.NONE);
+  /** The axes are painted already. */
+  @Override
+  protected void paintBackground(Graphics2D g) {}
+
+  private void style(XYStyler styler) {
+    styler.setPlotBackgroundColor(NOTHING);
+    styler.setPlotBorderVisible(false);
+    styler.setChartTitleVisible(false);
+    styler.setLegendVisible(false);
+    styler.setChartPadding(0);
+    styler.setPlotMargin(0);
+    styler.setPlotContentSize(1);
+    styler.setAxisTitlesVisible(false);
+    styler.setAxisTicksVisible(false);
+    styler.setPlotGridLinesVisible(false);
+    // All figures alike: XChart sees no use in looking for places for them.
+    styler.setXAxisTickLabelsFormattingFunction(value -> "");
+    styler.setYAxisTickLabelsFormattingFunction(value -> "");
+    styler.setXAxisMin(frame.along().from());
+    styler.setXAxisMax(frame.along().to());
+    styler.setYAxisMin(frame.up().from());
+    styler.setYAxisMax(frame.up().to());
   }
 
   private void add(Mark mark) {
@@ -138,7 +74,7 @@ final class PanelChart {
       addDots(dots);
     } else if (mark instanceof Mark.Moment moment) {
       Points upright =
-          Points.of(new Spot(moment.x(), panel.y().from()), new Spot(moment.x(), panel.y().to()));
+          Points.of(new Spot(moment.x(), frame.up().from()), new Spot(moment.x(), frame.up().to()));
       addLine(upright, ink.moment(), Ink.HAIR);
     }
   }
@@ -168,7 +104,6 @@ final class PanelChart {
   }
 
   private XYSeries series(Points points) {
-    series++;
-    return chart.addSeries(Integer.toString(series), points.x(), points.y());
+    return addSeries(Integer.toString(seriesMap.size()), points.x(), points.y());
   }
 }

@@ -11,7 +11,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Paints a panel: what XChart draws, and the words about it. */
+/** Paints a panel: its axes, what XChart draws between them, and the words about it. */
 final class PanelPainter {
 
   private static final double HEADING_RISE = 7;
@@ -19,6 +19,7 @@ final class PanelPainter {
 
   private final Lettering lettering;
   private final Ink ink;
+  private final AxesPainter axes;
   private final Labels labels;
   private final MomentLanes lanes;
   private final Font headingFont;
@@ -29,6 +30,7 @@ final class PanelPainter {
   PanelPainter(Lettering lettering, Ink ink) {
     this.lettering = lettering;
     this.ink = ink;
+    this.axes = new AxesPainter(lettering, ink);
     this.labels = new Labels(lettering, ink);
     this.lanes = new MomentLanes(lettering, ink);
     this.headingFont = lettering.font(Weight.BOLD, 13);
@@ -42,7 +44,9 @@ final class PanelPainter {
     Graphics2D g = (Graphics2D) sheet.create();
     try {
       g.translate(panel.box().x(), panel.box().y());
-      Frame frame = isBare(panel) ? paintBare(g, panel) : paintChart(g, panel);
+      Frame frame = Frame.of(panel);
+      axes.paint(g, panel, frame);
+      paintMarks(g, panel, frame);
       paintRows(g, panel, frame);
       labels.paint(g, panel, frame);
       lanes.paint(g, panel, frame);
@@ -53,38 +57,19 @@ final class PanelPainter {
     }
   }
 
-  private Frame paintChart(Graphics2D g, Panel panel) {
-    Traces traces = new Traces(panel.marks());
-    PanelChart chart = new PanelChart(panel, traces.under(), lettering, ink);
-    Graphics2D own = (Graphics2D) g.create();
-    chart.paint(own);
-    own.dispose();
-    Frame frame = chart.frame();
-    traces.paint(g, frame, ink);
-    return frame;
+  private void paintMarks(Graphics2D g, Panel panel, Frame frame) {
+    if (isBare(panel)) {
+      // Many and small: a chart about each would take most of the time.
+      MarkPainter.paint(g, panel.marks(), frame, ink);
+    } else {
+      Traces traces = new Traces(panel.marks());
+      new PanelChart(frame, traces.under(), ink).paint(g);
+      traces.paint(g, frame, ink);
+    }
   }
 
   private static boolean isBare(Panel panel) {
-    return panel.x().ticks() == Ticks.NONE
-        && panel.y().ticks() == Ticks.NONE
-        && panel.x().title().isEmpty();
-  }
-
-  /**
-   * A panel without figures and grid needs no chart about it, which would take most of the time.
-   */
-  private Frame paintBare(Graphics2D g, Panel panel) {
-    int edge = panel.edge();
-    Frame frame =
-        new Frame(
-            panel.x(),
-            panel.y(),
-            edge,
-            panel.box().width() - edge,
-            edge,
-            panel.box().height() - edge);
-    MarkPainter.paint(g, panel.marks(), frame, ink);
-    return frame;
+    return panel.x().ticks() == Ticks.NONE && panel.y().ticks() == Ticks.NONE;
   }
 
   private static List<Painted.Tip> tips(Panel panel, Frame frame) {
