@@ -18,12 +18,11 @@ import java.util.Optional;
 /** The holes of a study as measured, each in a ring that its build has. */
 final class HoleTable {
 
-  private record Reading(String build, String ring, int hole, int reading) {}
-
   private final BuildTable builds;
   private final RingTable rings;
   private final List<Hole> holes = new ArrayList<>();
-  private final Map<Reading, Place> taken = new LinkedHashMap<>();
+  // By build, ring, hole and reading.
+  private final Map<List<Object>, Place> taken = new LinkedHashMap<>();
   private final Repeats ringless = new Repeats();
   private final Map<String, String> ringOf = new LinkedHashMap<>();
   private final List<Finding> findings = new ArrayList<>();
@@ -108,8 +107,8 @@ final class HoleTable {
   }
 
   private boolean isNew(Row row) {
-    Reading reading =
-        new Reading(
+    List<Object> reading =
+        List.of(
             row.get(HolesSheet.BUILD),
             row.get(HolesSheet.RING),
             row.get(HolesSheet.HOLE),

@@ -1,8 +1,10 @@
 package fairboil.analysis.clock;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 
 /**
  * How far the marks of a stopwatch stand from the log, by the events that both saw.
@@ -70,9 +72,10 @@ public record ClockJoin(
 
   /** The events that agree with one and with each other, the nearest to it first. */
   private static ClockJoin around(CommonEvent middle, List<CommonEvent> events) {
-    List<CommonEvent> agreeing = new ArrayList<>(List.of(middle));
+    Set<CommonEvent> agreeing = Collections.newSetFromMap(new IdentityHashMap<>());
+    agreeing.add(middle);
     events.stream()
-        .filter(event -> !event.equals(middle))
+        .filter(event -> !agreeing.contains(event))
         .sorted(Comparator.comparingDouble(event -> Math.abs(event.offset() - middle.offset())))
         .filter(event -> agreeing.stream().allMatch(event::agreesWith))
         .forEach(agreeing::add);

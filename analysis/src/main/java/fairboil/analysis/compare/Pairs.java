@@ -103,10 +103,11 @@ final class Pairs {
     }
     double variance = squares / degreesOfFreedom;
     Family family = new AllPairs();
+    double critical = family.critical(degreesOfFreedom);
     for (int i = 0; i < samples.size(); i++) {
       for (int j = i + 1; j < samples.size(); j++) {
         Difference difference = pooled(samples.get(i), samples.get(j), variance, degreesOfFreedom);
-        pairs.add(comparison(difference, family, method));
+        pairs.add(comparison(difference, family, critical, method));
       }
     }
     return pairs;
@@ -127,10 +128,11 @@ final class Pairs {
       return List.of();
     }
     Family family = new AgainstOne(reference, others, degreesOfFreedom);
+    double critical = family.critical(degreesOfFreedom);
     double variance = squares / degreesOfFreedom;
     return others.stream()
         .map(other -> pooled(other, reference, variance, degreesOfFreedom))
-        .map(difference -> comparison(difference, family, Method.DUNNETT))
+        .map(difference -> comparison(difference, family, critical, Method.DUNNETT))
         .toList();
   }
 
@@ -141,7 +143,9 @@ final class Pairs {
     for (int i = 0; i < samples.size(); i++) {
       for (int j = i + 1; j < samples.size(); j++) {
         if (samples.get(i).n() > 1 && samples.get(j).n() > 1) {
-          pairs.add(comparison(welch(samples.get(i), samples.get(j)), family, method));
+          Difference difference = welch(samples.get(i), samples.get(j));
+          double critical = family.critical(difference.degreesOfFreedom);
+          pairs.add(comparison(difference, family, critical, method));
         }
       }
     }
@@ -160,14 +164,14 @@ final class Pairs {
         a, b, Math.sqrt(sum), degreesOfFreedom, Math.sqrt((a.variance() + b.variance()) / 2));
   }
 
-  private Comparison comparison(Difference difference, Family family, Method method) {
+  private Comparison comparison(
+      Difference difference, Family family, double critical, Method method) {
     double value = difference.value();
     double standardError = difference.standardError;
     double degreesOfFreedom = difference.degreesOfFreedom;
     double alone = zeroIfNothing(LinearFit.pValue(value, standardError, degreesOfFreedom));
     double t = Math.abs(value) / standardError;
     double together = Double.isNaN(t) ? alone : Math.max(alone, family.pValue(t, degreesOfFreedom));
-    double critical = family.critical(degreesOfFreedom);
     Interval interval = Interval.around(value, critical * standardError);
     return new Comparison(
         measure,

@@ -45,6 +45,12 @@ public record HoleEffect(
     return new HoleEffect(response, ring, points, more, headline, verdict, band);
   }
 
+  /** Whether a row is the one that the answer stands on. */
+  public boolean isHeadline(EffectRow row) {
+    return headline.stream()
+        .anyMatch(line -> line.model() == row.model() && line.term().equals(row.term()));
+  }
+
   /**
    * What the headline allows for beside hole error and air: {@code design} where there are several,
    * and covariates by name; unmodifiable.

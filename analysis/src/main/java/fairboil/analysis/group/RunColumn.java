@@ -12,6 +12,7 @@ import fairboil.ingest.sheet.SheetSchema;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -22,6 +23,8 @@ import java.util.stream.Stream;
  * @param reader gives the cell of a run or of its build
  */
 public record RunColumn(String name, Function<RunResult, Optional<Cell>> reader) {
+
+  private static final Pattern JOINTS = Pattern.compile("[\\s_-]+");
 
   /**
    * A cell.
@@ -88,6 +91,6 @@ public record RunColumn(String name, Function<RunResult, Optional<Cell>> reader)
   }
 
   private static String plain(String name) {
-    return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "");
+    return JOINTS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("");
   }
 }

@@ -11,14 +11,11 @@ import java.util.Optional;
 /** Finds runs that stand on the very same readings: one burn would count twice. */
 public final class SameLogs {
 
-  /** What makes two runs the same: the bytes of their logs, and the part of them that is theirs. */
-  private record Part(String sha256, Optional<?> from, Optional<?> to) {}
-
   private SameLogs() {}
 
   /** A warning for each run whose log, and part of it, an earlier run has. */
   public static List<Finding> of(List<RunResult> runs) {
-    Map<Part, RunResult> first = new HashMap<>();
+    Map<List<Object>, RunResult> first = new HashMap<>();
     List<Finding> findings = new ArrayList<>();
     for (RunResult run : runs) {
       part(run)
@@ -28,11 +25,12 @@ public final class SameLogs {
     return findings;
   }
 
-  private static Optional<Part> part(RunResult run) {
+  /** What makes two runs the same: the bytes of their logs, and the part of them that is theirs. */
+  private static Optional<List<Object>> part(RunResult run) {
     return run.source()
         .map(
             source ->
-                new Part(
+                List.of(
                     source.sha256(),
                     run.run().row().value(RunsSheet.LOG_FROM),
                     run.run().row().value(RunsSheet.LOG_TO)));

@@ -12,6 +12,12 @@ import java.util.Deque;
  */
 public record SourceFile(String name, long bytes, String sha256) {
 
+  /** As for any record, which would put it together at run time. */
+  @Override
+  public int hashCode() {
+    return 31 * sha256.hashCode() + name.hashCode();
+  }
+
   /** The same file, named from outside the folder that holds it. */
   public SourceFile in(String folder) {
     return new SourceFile(folder + "/" + name, bytes, sha256);

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * The only way to the files of a study: names are resolved inside its folder, and whatever leads
@@ -23,6 +24,8 @@ public final class StudyFolder {
 
   /** The most file names that are listed of one folder. */
   public static final int MAX_NAMES = 20_000;
+
+  private static final Pattern DRIVE = Pattern.compile("[A-Za-z]:");
 
   private static final String KEEP_INSIDE =
       "copy the file into the study folder and give its name relative to that folder";
@@ -272,7 +275,7 @@ public final class StudyFolder {
   }
 
   private static boolean isAbsolute(String plain) {
-    return plain.startsWith("/") || plain.matches("[A-Za-z]:.*");
+    return plain.startsWith("/") || DRIVE.matcher(plain).lookingAt();
   }
 
   private static String plain(String name) {

@@ -37,6 +37,8 @@ record HeaderName(
           "(?i)^(.*?)(?:[\\s_,;:/-]+(?:in[\\s_]+)?|(?<=[\\p{L}\\d])(?=[\u00b0\u00ba\u00c2*\ufffd]))"
               + "((?:(?:deg(?:rees?)?|grad|[\u00b0\u00ba*\ufffd]|\u00c2\u00b0)[\\s_.]*)?"
               + "[\\p{L}\u00b5%]+)$");
+  private static final Pattern ENDING_NUMBER = Pattern.compile("\\d+$");
+  private static final Pattern JOINTS = Pattern.compile("[\\s_\u00a0-]+");
   private static final Pattern CAMEL = Pattern.compile("^(.*[a-z])([CF])$");
 
   private static final Set<String> TEMPERATURE_WORDS =
@@ -143,7 +145,9 @@ record HeaderName(
   private static boolean isTemperature(List<String> words) {
     return words.stream()
         .anyMatch(
-            word -> TEMPERATURE_WORDS.contains(word.replaceAll("\\d+$", "")) || hasRole(word));
+            word ->
+                TEMPERATURE_WORDS.contains(ENDING_NUMBER.matcher(word).replaceFirst(""))
+                    || hasRole(word));
   }
 
   private static boolean hasRole(String word) {
@@ -166,7 +170,7 @@ record HeaderName(
 
   /** The header for comparison: small letters, no blanks, hyphens or underscores. */
   static String plain(String name) {
-    return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_\u00a0-]+", "");
+    return JOINTS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("");
   }
 
   /** Whether the words say a temperature, or the unit does. */

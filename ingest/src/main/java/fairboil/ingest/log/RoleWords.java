@@ -5,9 +5,12 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Words in a header that say what a column of temperatures holds. */
 final class RoleWords {
+
+  private static final Pattern ENDING_NUMBER = Pattern.compile("\\d+$");
 
   private static final Set<String> FLAME = Set.of("flame", "fire", "flamme", "fiamma");
   private static final Set<String> WATER = Set.of("water", "h2o", "wasser", "eau", "agua", "acqua");
@@ -149,7 +152,7 @@ final class RoleWords {
   // flame, flame1 and tflame alike.
   private static boolean says(Collection<String> words, Set<String> known) {
     return words.stream()
-        .map(word -> word.replaceAll("\\d+$", ""))
+        .map(word -> ENDING_NUMBER.matcher(word).replaceFirst(""))
         .anyMatch(word -> known.contains(word) || (word.startsWith("t") && isKnown(word, known)));
   }
 

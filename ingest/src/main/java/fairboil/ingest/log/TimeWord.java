@@ -4,6 +4,7 @@ import fairboil.ingest.quantity.Unit;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** What a header, or the unit in {@code sensors.csv}, says of how a column tells time. */
 enum TimeWord {
@@ -22,6 +23,8 @@ enum TimeWord {
   MINUTES_SECONDS_MILLISECONDS(null),
   TIME_OF_DAY(null),
   ELAPSED(null);
+
+  private static final Pattern JOINTS = Pattern.compile("[\\s_-]+");
 
   private static final Map<String, TimeWord> WORDS =
       Map.ofEntries(
@@ -92,7 +95,8 @@ enum TimeWord {
 
   /** What a text says, if it is one of these words. */
   static Optional<TimeWord> of(String text) {
-    String plain = text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
-    return Optional.ofNullable(WORDS.get(plain.replaceAll("\\.$", "")));
+    String plain = JOINTS.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll(" ");
+    return Optional.ofNullable(
+        WORDS.get(plain.endsWith(".") ? plain.substring(0, plain.length() - 1) : plain));
   }
 }

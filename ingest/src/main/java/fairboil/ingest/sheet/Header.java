@@ -26,11 +26,15 @@ final class Header {
   private static final Pattern TIME_FORM =
       Pattern.compile("[hms]{1,2}(?::[hms]{1,2}){1,2}|min(?:utes)?:sec(?:onds)?");
 
+  private static final Pattern NUMBER = Pattern.compile("#\\d+$");
+
   private final Place place;
   private final SheetSchema schema;
   private final GridRow row;
   private final ColumnNames names;
   private final Map<String, Column<?>> columns = new HashMap<>();
+  // How often each header stands there that names no column of the schema.
+  private final Map<String, Integer> unknown = new HashMap<>();
   private final List<HeaderCell> cells = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
@@ -141,11 +145,8 @@ final class Header {
   }
 
   private String unique(int index, String written) {
-    long before =
-        cells.stream()
-            .filter(cell -> cell.column().isEmpty())
-            .filter(cell -> cell.written().replaceFirst("#\\d+$", "").equals(written))
-            .count();
+    int before = unknown.getOrDefault(written, 0);
+    unknown.merge(withoutNumber(written), 1, Integer::sum);
     if (before == 0) {
       return written;
     }
@@ -156,6 +157,11 @@ final class Header {
             "another column has the same header, so this one is called " + name,
             "give each column its own header"));
     return name;
+  }
+
+  // People number equal headers in our way too.
+  private static String withoutNumber(String written) {
+    return written.indexOf('#') < 0 ? written : NUMBER.matcher(written).replaceFirst("");
   }
 
   /** The cell of the header at an index. */

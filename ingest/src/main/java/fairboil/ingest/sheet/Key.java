@@ -28,6 +28,18 @@ public record Key(String study, String name) implements Comparable<Key> {
     return ORDER.compare(this, other);
   }
 
+  // A record's own are put together at run time, which takes as long as reading a sheet.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Key key && name.equals(key.name) && study.equals(key.study);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * study.hashCode() + name.hashCode();
+  }
+
   /** The name alone. */
   @Override
   public String toString() {

@@ -9,7 +9,6 @@ import fairboil.analysis.group.Restating;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.choice.Surface;
 import fairboil.ingest.sheet.Key;
 import fairboil.reports.chart.Plan.Drawn;
 import fairboil.reports.words.BuildCaptions;
@@ -21,6 +20,7 @@ import fairboil.reports.words.EffectWords;
 import fairboil.reports.words.RunCaptions;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -166,7 +166,7 @@ public final class ChartBook {
     results.holeEffects().stream()
         .filter(effect -> !effect.band().isEmpty())
         .forEach(effect -> all.add(residuals(effect)));
-    rings().values().forEach(maps -> all.addAll(ringMaps(maps)));
+    rings().forEach(maps -> all.addAll(ringMaps(maps)));
     all.addAll(new HeatPlans(results, display).all());
     List<RunResult> traced = results.runs().stream().filter(RunChart::canDraw).toList();
     if (results.runs().size() > MOST_RUNS_IN_PAGE) {
@@ -312,19 +312,17 @@ public final class ChartBook {
     return new Drawn(tips.on(chart.sheet(caption), measure, some), caption);
   }
 
-  private Map<Ring, List<RingResult>> rings() {
-    Map<Ring, List<RingResult>> rings = new LinkedHashMap<>();
+  private Collection<List<RingResult>> rings() {
+    Map<List<Object>, List<RingResult>> rings = new LinkedHashMap<>();
     for (RingResult map : results.rings()) {
       if (!map.holes().isEmpty()) {
         rings
-            .computeIfAbsent(new Ring(map.ring(), map.surface()), ring -> new ArrayList<>())
+            .computeIfAbsent(List.of(map.ring(), map.surface()), ring -> new ArrayList<>())
             .add(map);
       }
     }
-    return rings;
+    return rings.values();
   }
-
-  private record Ring(String name, Surface surface) {}
 
   private List<Plan> ringMaps(List<RingResult> maps) {
     List<Plan> plans = new ArrayList<>();

@@ -2,6 +2,7 @@ package fairboil.reports.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Title and subtitle of a sheet, broken into lines by the number of their letters: where panels
@@ -19,7 +20,7 @@ public record Heading(List<String> title, List<String> subtitle) {
   public static final int SUBTITLE_LINE = 18;
 
   /** A unit stays with its number. */
-  private static final String BETWEEN_WORDS = "(?<![0-9]) ";
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("(?<![0-9]) ");
 
   private static final int ABOVE = 5;
   private static final int BELOW = 13;
@@ -50,7 +51,7 @@ public record Heading(List<String> title, List<String> subtitle) {
   private static List<String> lines(String text, int most) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.isBlank() ? new String[0] : text.split(BETWEEN_WORDS)) {
+    for (String word : text.isBlank() ? new String[0] : BETWEEN_WORDS.split(text)) {
       if (line.length() > 0 && line.length() + 1 + word.length() > most) {
         lines.add(line.toString());
         line.setLength(0);

@@ -102,7 +102,7 @@ final class HolesSection {
   }
 
   private static String use(HoleEffect effect, EffectRow row) {
-    if (effect.headline().filter(row::equals).isPresent()) {
+    if (effect.isHeadline(row)) {
       return "the answer";
     }
     return row.model() == EffectRow.Model.BURN_LEVEL ? "what not to claim" : "for comparison";

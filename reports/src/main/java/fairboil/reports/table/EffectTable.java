@@ -24,7 +24,7 @@ final class EffectTable {
   record Term(HoleEffect effect, Optional<EffectRow> row) {
 
     boolean isHeadline() {
-      return row.isPresent() && effect.headline().equals(row);
+      return row.filter(effect::isHeadline).isPresent();
     }
 
     String name() {

@@ -35,24 +35,21 @@ public record FindingGroup(
   }
 
   /** What alike findings have in common. */
-  private record Likeness(
-      Severity severity, String problem, String remedy, Optional<SheetRow> mend) {
+  private static List<Object> likeness(Finding finding) {
+    String problem = finding.mend().isPresent() ? "" : withoutCount(finding.problem());
+    return List.of(finding.severity(), problem, finding.remedy(), finding.mend());
+  }
 
-    static Likeness of(Finding finding) {
-      if (finding.mend().isPresent()) {
-        return new Likeness(finding.severity(), "", finding.remedy(), finding.mend());
-      }
-      Matcher matcher = STARTS_WITH_COUNT.matcher(finding.problem());
-      String rest = matcher.matches() ? matcher.group(2) : finding.problem();
-      return new Likeness(finding.severity(), rest, finding.remedy(), finding.mend());
-    }
+  private static String withoutCount(String problem) {
+    Matcher matcher = STARTS_WITH_COUNT.matcher(problem);
+    return matcher.matches() ? matcher.group(2) : problem;
   }
 
   /** The findings, alike ones together, in the order in which the first of each kind comes. */
   public static List<FindingGroup> of(List<Finding> findings) {
-    Map<Likeness, List<Finding>> groups = new LinkedHashMap<>();
+    Map<List<Object>, List<Finding>> groups = new LinkedHashMap<>();
     for (Finding finding : findings) {
-      groups.computeIfAbsent(Likeness.of(finding), unseen -> new ArrayList<>()).add(finding);
+      groups.computeIfAbsent(likeness(finding), unseen -> new ArrayList<>()).add(finding);
     }
     return groups.values().stream().map(FindingGroup::together).toList();
   }
@@ -75,9 +72,8 @@ public record FindingGroup(
     if (alike.get(0).mend().isPresent()) {
       return first + " (said of the first of these)";
     }
-    Likeness likeness = Likeness.of(alike.get(0));
     int[] counts = alike.stream().mapToInt(FindingGroup::count).sorted().toArray();
-    return counts[0] + " to " + counts[counts.length - 1] + likeness.problem();
+    return counts[0] + " to " + counts[counts.length - 1] + withoutCount(first);
   }
 
   private static int count(Finding finding) {
