@@ -4,9 +4,8 @@ import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.reports.words.Display;
+import fairboil.reports.words.Fixed;
 import fairboil.reports.words.Slopes;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Optional;
 
 /**
@@ -75,9 +74,6 @@ record EffectTermCells(Display display, HoleEffect effect, EffectRow row) {
         step > 0 && Double.isFinite(step)
             ? Math.max(0, Math.min(6, -(int) Math.floor(Math.log10(step))))
             : 2;
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
-    return rounded.signum() < 0
-        ? "\u2212" + rounded.negate().toPlainString()
-        : rounded.toPlainString();
+    return Fixed.of(value, decimals);
   }
 }

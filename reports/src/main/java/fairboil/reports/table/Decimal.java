@@ -1,17 +1,12 @@
 package fairboil.reports.table;
 
+import com.fasterxml.jackson.core.io.NumberOutput;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Numbers at full precision, as text that does not depend on the version of Java. */
 final class Decimal {
-
-  /** Any decimal of this many digits survives the way to a double of full precision and back. */
-  private static final int SURE_DIGITS = 15;
-
-  /** No double needs more. */
-  private static final int MOST_DIGITS = 17;
 
   private static final double LONGEST_PLAIN = 1e15;
   private static final double SHORTEST_PLAIN = 1e-6;
@@ -23,23 +18,33 @@ final class Decimal {
     if (number == 0) {
       return "0";
     }
-    BigDecimal decimal = shortest(number).stripTrailingZeros();
+    String shortest = shortest(number);
     double size = Math.abs(number);
+    if (shortest.indexOf('E') < 0) {
+      return shortest.endsWith(".0") ? shortest.substring(0, shortest.length() - 2) : shortest;
+    }
+    BigDecimal decimal = new BigDecimal(shortest).stripTrailingZeros();
     return size >= SHORTEST_PLAIN && size < LONGEST_PLAIN
         ? decimal.toPlainString()
         : scientific(decimal);
   }
 
-  private static BigDecimal shortest(double number) {
+  /** As Java writes it from version 19 on; earlier ones have digits to spare. */
+  private static String shortest(double number) {
+    return Math.abs(number) < Double.MIN_NORMAL
+        ? shortestOfFew(number)
+        : NumberOutput.toString(number, true);
+  }
+
+  /** The least of numbers have so few digits that even one can do, which Java makes two. */
+  private static String shortestOfFew(double number) {
     BigDecimal exact = new BigDecimal(number);
-    int fewest = Math.abs(number) < Double.MIN_NORMAL ? 1 : SURE_DIGITS;
-    for (int digits = fewest; digits < MOST_DIGITS; digits++) {
+    for (int digits = 1; ; digits++) {
       BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
       if (rounded.doubleValue() == number) {
-        return rounded;
+        return rounded.toString();
       }
     }
-    return exact.round(new MathContext(MOST_DIGITS, RoundingMode.HALF_EVEN));
   }
 
   private static String scientific(BigDecimal decimal) {

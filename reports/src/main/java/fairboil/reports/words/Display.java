@@ -5,8 +5,6 @@ import fairboil.analysis.figure.Measured;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Unit;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.regex.Pattern;
 
 /**
@@ -147,9 +145,9 @@ public final class Display {
 
   /** A level of confidence or a share, such as {@code 95 %}; at most one decimal. */
   public static String percent(double fraction) {
-    BigDecimal percent =
-        BigDecimal.valueOf(fraction * 100).setScale(1, RoundingMode.HALF_EVEN).stripTrailingZeros();
-    return percent.toPlainString() + "\u00a0%";
+    String percent = Fixed.of(fraction * 100, 1);
+    return (percent.endsWith(".0") ? percent.substring(0, percent.length() - 2) : percent)
+        + "\u00a0%";
   }
 
   /** A whole number of at least 0 with commas between thousands. */
@@ -180,8 +178,7 @@ public final class Display {
     if (!Double.isFinite(shown)) {
       return shown > 0 ? "∞" : MINUS + "∞";
     }
-    BigDecimal number = BigDecimal.valueOf(shown).setScale(decimals, RoundingMode.HALF_EVEN);
-    return number.signum() < 0 ? MINUS + number.negate().toPlainString() : number.toPlainString();
+    return Fixed.of(shown, decimals);
   }
 
   /** Minutes and seconds as a stopwatch shows them. */

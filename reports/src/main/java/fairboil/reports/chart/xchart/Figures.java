@@ -2,8 +2,7 @@ package fairboil.reports.chart.xchart;
 
 import fairboil.reports.chart.Axis;
 import fairboil.reports.chart.Axis.Ticks;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import fairboil.reports.words.Fixed;
 import java.util.Locale;
 
 /** The figures along an axis. */
@@ -26,12 +25,7 @@ final class Figures {
   }
 
   String text(double value) {
-    return ticks == Ticks.CLOCK ? clock(value) : number(value);
-  }
-
-  private String number(double value) {
-    BigDecimal shown = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
-    return shown.signum() < 0 ? "\u2212" + shown.negate().toPlainString() : shown.toPlainString();
+    return ticks == Ticks.CLOCK ? clock(value) : Fixed.of(value, decimals);
   }
 
   private static String clock(double minutes) {
