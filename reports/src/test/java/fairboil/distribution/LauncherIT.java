@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The shell script beside the jar, in a folder whose name has blanks. */
 @DisabledOnOs(OS.WINDOWS)
@@ -83,7 +85,7 @@ class LauncherIT {
     assertThat(run(home, with(java), "./fairboil", "report", "my study").printed().lines())
         .contains(
             "-Xmx512m",
-            "-XX:+UseSerialGC",
+            "-XX:+UseParallelGC",
             "-jar",
             home.toRealPath().resolve("fairboil.jar").toString())
         .endsWith("report", "my study");
@@ -93,6 +95,23 @@ class LauncherIT {
     assertThat(run(home, more, "./fairboil").printed().lines())
         .contains("-a", "-*")
         .doesNotContain("-Xmx512m");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1, true", "2, true", "3, false", "16, false"})
+  void compilesOneAtATimeWhereThereAreFewProcessors(String processors, boolean one)
+      throws IOException {
+    Path java = fakeJava("17", "#!/bin/sh\nprintf '%s\\n' \"$@\"\n");
+    Path bin = Files.createDirectory(temp.resolve("fake-bin"));
+    script(bin.resolve("getconf"), "#!/bin/sh\necho " + processors + "\n");
+    Map<String, String> environment =
+        Map.of("PATH", bin + ":/usr/bin:/bin", "JAVA_HOME", java.toString());
+    assertThat(
+            run(home, environment, "./fairboil")
+                .printed()
+                .lines()
+                .anyMatch("-XX:CICompilerCount=1"::equals))
+        .isEqualTo(one);
   }
 
   @Test
@@ -143,12 +162,16 @@ class LauncherIT {
   private Path fakeJava(String version, String script) throws IOException {
     Path folder = Files.createDirectories(temp.resolve("java " + version));
     Path java = Files.createDirectories(folder.resolve("bin")).resolve("java");
-    Files.writeString(java, script);
-    assertThat(java.toFile().setExecutable(true)).isTrue();
+    script(java, script);
     Files.writeString(
         folder.resolve("release"),
         "IMPLEMENTOR=\"Somebody\"\nJAVA_VERSION=\"" + version + "\"\nJAVA_VERSION_DATE=\"2020\"\n");
     return folder;
+  }
+
+  private static void script(Path file, String text) throws IOException {
+    Files.writeString(file, text);
+    assertThat(file.toFile().setExecutable(true)).isTrue();
   }
 
   private static void assertPrintsVersion(Program program) {

@@ -39,8 +39,8 @@ import org.openjdk.jmh.annotations.Warmup;
  *     org.openjdk.jmh.Main LogReaderBenchmark
  * </pre>
  *
- * <p>Add {@code -jvmArgsAppend "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"} for the figure under the
- * launcher's options.
+ * <p>Add {@code -jvmArgsAppend "-XX:TieredStopAtLevel=1 -XX:+UseParallelGC"} for the figure under
+ * the launcher's options.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.Throughput)

@@ -1,9 +1,12 @@
 package fairboil.reports.chart.xchart;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBuffer;
 import java.awt.image.DataBufferByte;
 import java.awt.image.DataBufferInt;
 import java.awt.image.IndexColorModel;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
 import java.util.Arrays;
 
 /**
@@ -47,15 +50,25 @@ final class Palette {
     int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
     Palette palette = new Palette(pixels);
     int[] kept = palette.mostUsed();
-    BufferedImage reduced =
-        new BufferedImage(
-            image.getWidth(),
-            image.getHeight(),
-            BufferedImage.TYPE_BYTE_INDEXED,
-            palette.colours(kept));
-    byte[] indices = ((DataBufferByte) reduced.getRaster().getDataBuffer()).getData();
+    WritableRaster raster =
+        Raster.createInterleavedRaster(
+            DataBuffer.TYPE_BYTE, image.getWidth(), image.getHeight(), 1, null);
+    byte[] indices = ((DataBufferByte) raster.getDataBuffer()).getData();
     palette.fill(pixels, indices, palette.indexOfGroups(kept));
-    return reduced;
+    return new Reduced(palette.colours(kept), raster);
+  }
+
+  /** An image that nobody changes, so that who asks for a copy of its pixels needs none. */
+  private static final class Reduced extends BufferedImage {
+
+    Reduced(IndexColorModel colours, WritableRaster indices) {
+      super(colours, indices, false, null);
+    }
+
+    @Override
+    public Raster getData() {
+      return getRaster();
+    }
   }
 
   private static int endOfEqual(int[] pixels, int start) {
