@@ -21,14 +21,14 @@ final class AxesPainter {
   private static final double GAP = 5;
   private static final double FIGURE_HEIGHT = 9;
   private static final double TITLE_DROP = 15;
-  private static final double WORD_GAP = 14;
+  private static final double WORD_GAP = 9;
   private static final double ROOMY_ALONG = 60;
   private static final double CLOSE_ALONG = 34;
   private static final double ROOMY_UP = 34;
   private static final double CLOSE_UP = 17;
   // With fewer marks, closer ones are taken.
-  private static final int FEW = 3;
-  private static final double CLEAR_OF_HEADING = 3;
+  private static final int FEW = 4;
+  private static final double CLEAR_OF_HEADING = 2;
   // How far a figure at the end of an axis may reach beyond the panel's box.
   private static final double OVERHANG = 10;
 
@@ -75,8 +75,12 @@ final class AxesPainter {
     }
   }
 
-  /** Marks that leave room for the widest figure. */
-  private Graduation along(Axis axis, double pixel) {
+  /**
+   * Marks that leave room for the widest figure.
+   *
+   * @param pixel how much of the axis's unit a pixel is
+   */
+  Graduation along(Axis axis, double pixel) {
     Graduation marks = marks(axis, ROOMY_ALONG * pixel, CLOSE_ALONG * pixel);
     Figures figures = Figures.of(axis, marks.step());
     double widest =

@@ -9,8 +9,7 @@ import java.util.List;
 /**
  * Long and broken lines, painted each as one path, and whatever lies on them.
  *
- * <p>XChart strokes every piece of a line by itself, which begins each dash anew, and looks at
- * every value several times to choose the figures of its axes: half the time of a trace.
+ * <p>XChart strokes every piece of a line by itself, which begins each dash anew and takes long.
  */
 final class Traces {
 
