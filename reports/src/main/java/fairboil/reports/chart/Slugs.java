@@ -47,7 +47,7 @@ public final class Slugs {
   }
 
   private static String plain(String name) {
-    String decomposed = Normalizer.normalize(name, Normalizer.Form.NFKD);
+    String decomposed = isAscii(name) ? name : Normalizer.normalize(name, Normalizer.Form.NFKD);
     String letters = MARKS.matcher(decomposed).replaceAll("").toLowerCase(Locale.ROOT);
     String slug =
         cut(EDGES.matcher(OTHERS.matcher(letters).replaceAll("-")).replaceAll(""), LONGEST);
@@ -55,6 +55,10 @@ public final class Slugs {
       return "unnamed";
     }
     return RESERVED.matcher(slug).matches() ? "x-" + slug : slug;
+  }
+
+  private static boolean isAscii(String name) {
+    return name.chars().allMatch(character -> character < 0x80);
   }
 
   private static String cut(String slug, int length) {

@@ -7,6 +7,8 @@ public final class Names {
 
   private static final char FIRST_STRONG_ISOLATE = '\u2068';
   private static final char POP_ISOLATE = '\u2069';
+  // Hebrew; no character below it runs right to left.
+  private static final char FIRST_RIGHT_TO_LEFT = '\u0590';
 
   private Names() {}
 
@@ -32,6 +34,9 @@ public final class Names {
   }
 
   private static boolean runsRightToLeft(CharSequence text) {
+    if (text.chars().allMatch(character -> character < FIRST_RIGHT_TO_LEFT)) {
+      return false;
+    }
     char[] characters = text.toString().toCharArray();
     return Bidi.requiresBidi(characters, 0, characters.length);
   }

@@ -3,7 +3,6 @@ package fairboil.reports.chart.xchart;
 import fairboil.reports.chart.Axis;
 import fairboil.reports.chart.Axis.Ticks;
 import fairboil.reports.words.Fixed;
-import java.util.Locale;
 
 /** The figures along an axis. */
 final class Figures {
@@ -31,6 +30,6 @@ final class Figures {
   private static String clock(double minutes) {
     long seconds = Math.round(Math.abs(minutes) * 60);
     String sign = minutes < 0 && seconds > 0 ? "\u2212" : "";
-    return sign + String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
+    return sign + seconds / 60 + (seconds % 60 < 10 ? ":0" : ":") + seconds % 60;
   }
 }
