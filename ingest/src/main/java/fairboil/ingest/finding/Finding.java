@@ -48,7 +48,7 @@ public record Finding(
     return new Finding(Severity.NOTE, place, problem, remedy, Optional.empty());
   }
 
-  /** As for any record, without taking the place apart: that would cost as much as all findings. */
+  /** Enough to tell findings apart; a record's own is put together at run time, part by part. */
   @Override
   public int hashCode() {
     return 31 * (31 * problem.hashCode() + place.line().hashCode()) + place.file().hashCode();

@@ -12,7 +12,7 @@ import java.util.Deque;
  */
 public record SourceFile(String name, long bytes, String sha256) {
 
-  /** As for any record, which would put it together at run time. */
+  /** Enough to tell files apart; a record's own is put together at run time. */
   @Override
   public int hashCode() {
     return 31 * sha256.hashCode() + name.hashCode();

@@ -28,7 +28,7 @@ public record Key(String study, String name) implements Comparable<Key> {
     return ORDER.compare(this, other);
   }
 
-  // A record's own are put together at run time, which takes as long as reading a sheet.
+  // A record's own equality is put together at run time, which takes as long as reading a sheet.
 
   @Override
   public boolean equals(Object other) {
