@@ -22,11 +22,11 @@ final class AxesPainter {
   private static final double FIGURE_HEIGHT = 9;
   private static final double TITLE_DROP = 15;
   private static final double WORD_GAP = 9;
+  // How far apart marks lie at least; the closer ones are taken where there would be few.
   private static final double ROOMY_ALONG = 60;
   private static final double CLOSE_ALONG = 34;
   private static final double ROOMY_UP = 34;
   private static final double CLOSE_UP = 17;
-  // With fewer marks, closer ones are taken.
   private static final int FEW = 4;
   private static final double CLEAR_OF_HEADING = 2;
   // How far a figure at the end of an axis may reach beyond the panel's box.

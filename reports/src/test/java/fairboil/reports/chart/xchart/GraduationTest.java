@@ -25,33 +25,22 @@ class GraduationTest {
   @CsvSource(
       delimiter = ';',
       value = {
-        "0; 4.3; 0.6; 0 1 2 3 4",
-        "-0.2; 0.2; 0.06; −0.2 −0.1 0.0 0.1 0.2",
-        "0; 0.007; 0.0015; 0.000 0.002 0.004 0.006",
-        "590; 730; 30; 600 650 700",
-        "-35; 22; 11; −20 0 20",
-        "0; 1.2e6; 3e5; 0 500000 1000000",
-        "99.99; 100.01; 0.005; 99.990 99.995 100.000 100.005 100.010"
+        "NUMBERS; 0; 4.3; 0.6; 0 1 2 3 4",
+        "NUMBERS; -0.2; 0.2; 0.06; −0.2 −0.1 0.0 0.1 0.2",
+        "NUMBERS; 0; 0.007; 0.0015; 0.000 0.002 0.004 0.006",
+        "NUMBERS; 590; 730; 30; 600 650 700",
+        "NUMBERS; -35; 22; 11; −20 0 20",
+        "NUMBERS; 0; 1.2e6; 3e5; 0 500000 1000000",
+        "NUMBERS; 99.99; 100.01; 0.005; 99.990 99.995 100.000 100.005 100.010",
+        "CLOCK; 7.8; 10.3; 0.3; 8:00 8:30 9:00 9:30 10:00",
+        "CLOCK; -1.5; 1.7; 0.6; −1:00 0:00 1:00",
+        "CLOCK; 0; 0.5; 0.1; 0:00 0:10 0:20 0:30",
+        "CLOCK; 0; 31; 6; 0:00 10:00 20:00 30:00",
+        "CLOCK; 0; 200; 40; 0:00 60:00 120:00 180:00",
+        "CLOCK; 0; 4000; 900; 0:00 1000:00 2000:00 3000:00 4000:00"
       })
-  void numbersAreRound(double from, double to, double least, String figures) {
-    assertThat(figures(new Axis("", from, to, Ticks.NUMBERS), least))
-        .containsExactly(figures.split(" "));
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = ';',
-      value = {
-        "7.8; 10.3; 0.3; 8:00 8:30 9:00 9:30 10:00",
-        "-1.5; 1.7; 0.6; −1:00 0:00 1:00",
-        "0; 0.5; 0.1; 0:00 0:10 0:20 0:30",
-        "0; 31; 6; 0:00 10:00 20:00 30:00",
-        "0; 200; 40; 0:00 60:00 120:00 180:00",
-        "0; 4000; 900; 0:00 1000:00 2000:00 3000:00 4000:00"
-      })
-  void clocksAreToldInPartsOfMinutesAndHours(double from, double to, double least, String figures) {
-    assertThat(figures(new Axis("", from, to, Ticks.CLOCK), least))
-        .containsExactly(figures.split(" "));
+  void marksAreRound(Ticks ticks, double from, double to, double least, String figures) {
+    assertThat(figures(new Axis("", from, to, ticks), least)).containsExactly(figures.split(" "));
   }
 
   @Property
