@@ -72,7 +72,7 @@ final class HoleTable {
       String pair = row.get(HolesSheet.RING) + " of build " + name;
       ringOf.put(pair, row.get(HolesSheet.RING));
       ringless.add(pair, row.place(HolesSheet.RING));
-    } else if (isOnRing(row, ring) && isNew(row)) {
+    } else if (row.illegible().isEmpty() && isOnRing(row, ring) && isNew(row)) {
       holes.add(new Hole(build.key(), row.get(HolesSheet.RING), row.get(HolesSheet.HOLE), row));
     }
   }
@@ -91,7 +91,7 @@ final class HoleTable {
 
   private boolean isOnRing(Row row, Optional<Ring> ring) {
     int number = row.get(HolesSheet.HOLE);
-    int most = ring.map(of -> of.row().get(RingsSheet.HOLES)).orElse(Integer.MAX_VALUE);
+    int most = ring.flatMap(of -> of.row().value(RingsSheet.HOLES)).orElse(Integer.MAX_VALUE);
     if (number >= 1 && number <= most) {
       return true;
     }

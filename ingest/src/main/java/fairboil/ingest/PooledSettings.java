@@ -7,6 +7,7 @@ import fairboil.ingest.quantity.Given;
 import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Settings;
+import fairboil.ingest.sheet.Unread;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -104,6 +105,12 @@ final class PooledSettings {
   private <T> void agree(Column<T> column) {
     Map<String, Given<T>> given = given(column);
     if (given.isEmpty()) {
+      return;
+    }
+    Optional<Unread> unread =
+        rows.values().stream().flatMap(row -> row.unread(column).stream()).findFirst();
+    if (unread.isPresent() && !WORDS.contains(column)) {
+      refusals.add(unread.get().finding().toString());
       return;
     }
     Given<T> first = given.values().iterator().next();

@@ -8,7 +8,9 @@ import fairboil.ingest.sheet.Nearest;
 import fairboil.ingest.sheet.Ring;
 import fairboil.ingest.sheet.RingsSheet;
 import fairboil.ingest.sheet.Row;
+import fairboil.ingest.sheet.SheetRows;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -17,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** The rings of a study as intended. */
 final class RingTable {
@@ -34,10 +37,24 @@ final class RingTable {
     this.builds = builds;
   }
 
-  static RingTable of(String study, List<Row> rows, BuildTable builds) {
+  /**
+   * The rings of a sheet. Where the number of holes could not be read there is a ring all the same:
+   * its holes and prints have something to be told of.
+   */
+  static RingTable of(String study, Optional<SheetRows> sheet, BuildTable builds) {
     RingTable table = new RingTable(study, builds);
-    rows.forEach(table::add);
+    sheet.stream()
+        .flatMap(
+            it ->
+                Stream.concat(
+                    it.rows().stream(), it.aside().stream().filter(RingTable::isNamedOnly)))
+        .sorted(Comparator.comparing(Row::place))
+        .forEach(table::add);
     return table;
+  }
+
+  private static boolean isNamedOnly(Row row) {
+    return row.cell(RingsSheet.RING).isPresent() && row.unread(RingsSheet.HOLES).isPresent();
   }
 
   private void add(Row row) {
@@ -47,7 +64,7 @@ final class RingTable {
             ring.name(),
             row.value(RingsSheet.DESIGN).orElse(""),
             row.value(RingsSheet.BUILD).orElse(""));
-    if (row.get(RingsSheet.HOLES) < 1) {
+    if (ring.isLegible() && row.get(RingsSheet.HOLES) < 1) {
       error(
           row.place(RingsSheet.HOLES),
           "a ring needs at least one hole, so the row was set aside",
@@ -58,7 +75,9 @@ final class RingTable {
           "ring " + ring.name() + " was described before, so this row was set aside",
           "keep one of the rows, or say in each which design or build it is for");
     } else {
-      checkDivisions(row);
+      if (ring.isLegible()) {
+        checkDivisions(row);
+      }
       checkOwner(row);
       rings.add(ring);
       byName.computeIfAbsent(ring.name(), name -> new ArrayList<>()).add(ring);

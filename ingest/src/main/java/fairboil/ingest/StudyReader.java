@@ -107,7 +107,7 @@ public final class StudyReader {
     RunTable runs = RunTable.of(study, runsSheet);
     BuildTable builds = BuildTable.of(study, rows(BuildsSheet.SCHEMA));
     runs.runs().forEach(run -> builds.named(run.build().name(), run.row().place(RunsSheet.BUILD)));
-    RingTable rings = RingTable.of(study, rows(RingsSheet.SCHEMA), builds);
+    RingTable rings = RingTable.of(study, rings(), builds);
     HoleTable holes = HoleTable.of(rows(HolesSheet.SCHEMA), builds, rings);
     PotTable pots = PotTable.of(study, rows(PotsSheet.SCHEMA));
     pots.check(runs.runs(), settings);
@@ -181,6 +181,13 @@ public final class StudyReader {
   private List<Row> rows(SheetSchema schema, Function<Grid, SheetRows> reader) {
     Optional<SheetRows> sheet = files.grid(schema).map(reader);
     return sheet.map(this::rows).orElse(List.of());
+  }
+
+  private Optional<SheetRows> rings() {
+    Optional<SheetRows> sheet =
+        files.grid(RingsSheet.SCHEMA).map(grid -> SheetReader.read(RingsSheet.SCHEMA, grid));
+    sheet.ifPresent(this::rows);
+    return sheet;
   }
 
   private List<Row> rows(SheetRows sheet) {

@@ -156,6 +156,17 @@ class StudyPoolTest {
             "make the two the same, or empty one");
   }
 
+  /** What one group wrote is not made good by what another did. */
+  @Test
+  void aReferenceThatCannotBeReadIsRefusedBesideOneThatCan() throws Exception {
+    twoGroups();
+    write("north/study.csv", "setting,value\nreference water,1 kg\n");
+    write("south/study.csv", "setting,value\nreference water,a pot full\n");
+    assertThatThrownBy(() -> read("north", "south"))
+        .isInstanceOf(StudyException.class)
+        .hasMessageContainingAll("south/study.csv, line 2", "reference water: “a pot full”");
+  }
+
   @Test
   void theSameInOtherUnitsIsTheSame() throws Exception {
     twoGroups();

@@ -77,6 +77,7 @@ final class StudyText {
       Optional<? extends Given<?>> cell = row.cell(column);
       cell.ifPresent(given -> cells.add(column + " = " + value(given.value()) + unit(given)));
     }
+    row.illegible().forEach(cell -> cells.add("not read “" + cell.written() + "”"));
     row.extras().forEach((header, cell) -> cells.add("“" + header + "” = " + cell.value()));
     if (!cells.isEmpty() || !what.equals("settings")) {
       lines.add(what + ": " + String.join("; ", cells));

@@ -13,6 +13,7 @@ import fairboil.ingest.sheet.Claim;
 import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.Nearest;
+import fairboil.ingest.sheet.Unread;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -55,6 +56,14 @@ final class ClaimReader {
                     .orElse(""),
             "name one of: " + String.join(", ", names)));
     throw new Refusal("there is no measure " + name.strip());
+  }
+
+  /** A claim of which a part could not be read is not the claim that was written down. */
+  void refuseUnread() throws Refusal {
+    List<Unread> unread = claim.row().illegible();
+    if (!unread.isEmpty()) {
+      throw new Refusal("“" + unread.get(0).written() + "” in its row could not be read");
+    }
   }
 
   /**

@@ -89,6 +89,7 @@ public final class Claims {
     Optional<Measure> measure = Optional.empty();
     try {
       measure = Optional.of(reader.measure());
+      reader.refuseUnread();
       Optional<Subject> against = finder.against(claim);
       Statement statement =
           against.isPresent()

@@ -96,6 +96,11 @@ public final class HoleLayout {
               "give the ring a row there, or correct its name; its holes are left out"));
       return List.of();
     }
+    List<Finding> unread = rows.stream().filter(row -> !row.isLegible()).map(this::unread).toList();
+    if (!unread.isEmpty()) {
+      findings.addAll(unread);
+      return List.of();
+    }
     List<IntendedRing> plans = new ArrayList<>();
     for (Ring row : rows) {
       Optional<IntendedRing> plan = IntendedRing.of(row);
@@ -105,6 +110,13 @@ public final class HoleLayout {
       plan.filter(next -> plans.isEmpty() || fits(plans.get(0), next)).ifPresent(plans::add);
     }
     return plans;
+  }
+
+  private Finding unread(Ring ring) {
+    return Finding.error(
+        ring.row().illegible().get(0).finding().place(),
+        "the holes measured in ring " + ring.name() + " are not judged: its row could not be read",
+        "mend the cell; holes are never judged against a ring that was only guessed");
   }
 
   private boolean fits(IntendedRing first, IntendedRing next) {

@@ -29,7 +29,7 @@ public record IntendedRing(Ring ring, int divisions, List<Integer> used) {
     used = List.copyOf(used);
   }
 
-  /** What a row says of holes and divisions, whether they agree or not. */
+  /** What a legible row says of holes and divisions, whether they agree or not. */
   public record Numbers(int holes, int divisions, Set<Integer> skipped) {
 
     /** Reads them; without divisions there are as many as it takes. */
@@ -51,8 +51,14 @@ public record IntendedRing(Ring ring, int divisions, List<Integer> used) {
     }
   }
 
-  /** Reads a ring's numbers of holes and divisions; empty if they do not agree. */
+  /**
+   * Reads a ring; empty if something given of it could not be read, or its numbers of holes and
+   * divisions do not agree.
+   */
   public static Optional<IntendedRing> of(Ring ring) {
+    if (!ring.isLegible()) {
+      return Optional.empty();
+    }
     Numbers numbers = Numbers.of(ring);
     List<Integer> used = numbers.used();
     return numbers.holes < 1 || used.size() != numbers.holes
@@ -72,7 +78,7 @@ public record IntendedRing(Ring ring, int divisions, List<Integer> used) {
 
   /** Whether that row is about holes in a base. */
   public static boolean isOnBase(Ring ring) {
-    return ring.row().get(RingsSheet.SURFACE) == Surface.BASE;
+    return ring.row().value(RingsSheet.SURFACE).filter(Surface.BASE::equals).isPresent();
   }
 
   /** How many holes are intended. */

@@ -36,14 +36,18 @@ record WallStrip(double wrap, List<Spot> spots) {
       findings.add(noWrap(plan));
       return Optional.empty();
     }
-    return Optional.of(read(readings, wrap.getAsDouble(), sigma, findings));
+    return Optional.of(read(plan, readings, wrap.getAsDouble(), sigma, findings));
   }
 
   private static WallStrip read(
-      List<List<Hole>> readings, double wrap, double sigma, List<Finding> findings) {
+      IntendedRing plan,
+      List<List<Hole>> readings,
+      double wrap,
+      double sigma,
+      List<Finding> findings) {
     List<List<Spot>> strips = new ArrayList<>();
     for (List<Hole> reading : readings) {
-      List<Spot> strip = strip(reading, wrap, sigma, findings);
+      List<Spot> strip = strip(plan, reading, wrap, sigma, findings);
       if (!strip.isEmpty()) {
         strips.add(strips.isEmpty() ? strip : laidOnto(strips.get(0), strip, wrap));
       }
@@ -64,19 +68,25 @@ record WallStrip(double wrap, List<Spot> spots) {
 
   /** The wrap of the plan, else the sum of the gaps if they go all round. */
   private static OptionalDouble wrap(IntendedRing plan, List<Hole> reading) {
-    boolean closed =
-        reading.size() > 1
-            && reading.stream().allMatch(hole -> HoleCells.has(hole, HolesSheet.GAP));
-    return plan.wrap().isPresent() || !closed
+    return plan.wrap().isPresent() || !isClosed(plan, reading)
         ? plan.wrap()
         : OptionalDouble.of(
             reading.stream().mapToDouble(hole -> HoleCells.get(hole, HolesSheet.GAP)).sum());
   }
 
+  /** Whether gaps go all round: every hole of the plan has one. */
+  private static boolean isClosed(IntendedRing plan, List<Hole> reading) {
+    return reading.size() > 1
+        && reading.size() == plan.holes()
+        && reading.stream().allMatch(hole -> HoleCells.has(hole, HolesSheet.GAP));
+  }
+
   private static List<Spot> strip(
-      List<Hole> reading, double wrap, double sigma, List<Finding> findings) {
+      IntendedRing plan, List<Hole> reading, double wrap, double sigma, List<Finding> findings) {
     boolean byGaps = reading.stream().noneMatch(hole -> HoleCells.has(hole, HolesSheet.ALONG));
-    return byGaps ? fromGaps(reading, wrap, sigma, findings) : fromPlaces(reading, wrap, findings);
+    return byGaps
+        ? fromGaps(plan, reading, wrap, sigma, findings)
+        : fromPlaces(reading, wrap, findings);
   }
 
   private static List<Spot> fromPlaces(List<Hole> reading, double wrap, List<Finding> findings) {
@@ -117,11 +127,14 @@ record WallStrip(double wrap, List<Spot> spots) {
             + " this hole is left out");
   }
 
-  /** Adds up the gaps from the first hole; where they go all round, they are made to close. */
+  /**
+   * Adds up the gaps from the first hole; where they go all round, they are made to close. Behind a
+   * hole that is not there no place is known.
+   */
   private static List<Spot> fromGaps(
-      List<Hole> reading, double wrap, double sigma, List<Finding> findings) {
+      IntendedRing plan, List<Hole> reading, double wrap, double sigma, List<Finding> findings) {
     int last = reading.size() - 1;
-    boolean closed = reading.stream().allMatch(hole -> HoleCells.has(hole, HolesSheet.GAP));
+    boolean closed = isClosed(plan, reading);
     double total =
         reading.stream()
             .filter(hole -> HoleCells.has(hole, HolesSheet.GAP))
@@ -135,6 +148,9 @@ record WallStrip(double wrap, List<Spot> spots) {
     double along = 0;
     for (int i = 0; i <= last; i++) {
       Hole hole = reading.get(i);
+      if (i > 0 && hole.number() != reading.get(i - 1).number() + 1) {
+        along = Double.NaN;
+      }
       if (Double.isNaN(along) || offTheWrap(along, wrap)) {
         findings.add(noPlace(hole));
         continue;

@@ -194,6 +194,25 @@ class WallRingTest {
     assertThat(Math.sqrt(found / truth)).isCloseTo(Math.sqrt(31.0 / 32), within(0.01));
   }
 
+  /** Of hole 4 nobody knows how far it is from hole 2 when the gap of hole 3 is not there. */
+  @Test
+  void behindAHoleThatIsNotThereGapsTellNoPlace() {
+    TestStudy study = ring6();
+    for (int number : new int[] {1, 2, 4, 5, 6}) {
+      study.hole(
+          "A",
+          "upper",
+          number,
+          row -> row.put(HolesSheet.GAP, mm(60)).put(HolesSheet.HEIGHT, mm(15)));
+    }
+    LayoutResult result = HoleLayout.of(study.finish());
+    assertThat(result.rings().get(0).holes()).extracting(HoleError::number).containsExactly(1, 2);
+    assertThat(result.rings().get(0).largest().orNaN()).isCloseTo(0, within(1e-12));
+    assertThat(result.findings())
+        .extracting(Finding::problem)
+        .contains("hole 4 of ring upper has no place along the wrap");
+  }
+
   @Test
   void gapsAddUpAndClose() {
     TestStudy study = ring6();

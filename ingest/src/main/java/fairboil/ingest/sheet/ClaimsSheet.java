@@ -27,35 +27,38 @@ public final class ClaimsSheet {
 
   /** Build, design or runs that it is about. */
   public static final Column<Selection> ABOUT =
-      Column.selection("about", "build, design or runs that it is about", "two-wall");
+      Column.selection("about", "build, design or runs that it is about", "two-wall").legible();
 
   /** Build, design or runs that it is compared with (blank: a fixed value). */
   public static final Column<Selection> AGAINST =
       Column.selection(
-          "against",
-          "build, design or runs that it is compared with (blank: a fixed value)",
-          "one-wall");
+              "against",
+              "build, design or runs that it is compared with (blank: a fixed value)",
+              "one-wall")
+          .legible();
 
   /** Runs that it is about. */
   public static final Column<Selection> WHERE =
-      Column.selection("where", "runs that it is about", "fuel=pellets; lid=on");
+      Column.selection("where", "runs that it is about", "fuel=pellets; lid=on").legible();
 
   /** What it says. */
   public static final Column<Relation> RELATION =
       Column.choice("relation", "what it says", "at most", Relation.class).required();
 
   /** Value that it names. */
-  public static final Column<Amount> VALUE = Column.amount("value", "value that it names", "9 min");
+  public static final Column<Amount> VALUE =
+      Column.amount("value", "value that it names", "9 min").legible();
 
   /** Difference that does not matter. */
   public static final Column<Amount> MARGIN =
-      Column.amount("margin", "difference that does not matter", "20 s");
+      Column.amount("margin", "difference that does not matter", "20 s").legible();
 
   /** The mean of burns, or 19 burns in 20. */
   public static final Column<HoldsFor> HOLDS_FOR =
       Column.choice(
               "holds for", "the mean of burns, or 19 burns in 20", "on average", HoldsFor.class)
-          .orElse(HoldsFor.ON_AVERAGE);
+          .orElse(HoldsFor.ON_AVERAGE)
+          .legible();
 
   /** Day on which it was written down. */
   public static final Column<LocalDate> WRITTEN_ON =

@@ -24,7 +24,9 @@ public final class Column<T> {
     /** A row without it is set aside. */
     REQUIRED,
     /** It may be left empty. */
-    OPTIONAL
+    OPTIONAL,
+    /** It may be left empty; but a row in which it cannot be read must not be used. */
+    LEGIBLE
   }
 
   private final String name;
@@ -138,6 +140,12 @@ public final class Column<T> {
   Column<T> required() {
     return new Column<>(
         name, meaning, example, dimensions, headerDimensions, reader, Need.REQUIRED, fallback);
+  }
+
+  /** This column, which may be left empty, but without whose text its row must not be used. */
+  Column<T> legible() {
+    return new Column<>(
+        name, meaning, example, dimensions, headerDimensions, reader, Need.LEGIBLE, fallback);
   }
 
   /** This column, with the value that holds where the cell is empty. */

@@ -21,7 +21,7 @@ public final class HolesSheet {
 
   /** 1 for the first reading, 2 for the second. */
   public static final Column<Integer> READING =
-      Column.whole("reading", "1 for the first reading, 2 for the second", "1").orElse(1);
+      Column.whole("reading", "1 for the first reading, 2 for the second", "1").orElse(1).legible();
 
   /** Place along the wrap. */
   public static final Column<Quantity> ALONG =
@@ -60,10 +60,11 @@ public final class HolesSheet {
   /** Length of the 100 mm check bar of the print that the hole was read with. */
   public static final Column<Quantity> BAR =
       Column.quantity(
-          "bar",
-          "100 mm check bar of the print that it was read with, as measured (blank: right)",
-          "100 mm",
-          Dimension.LENGTH);
+              "bar",
+              "100 mm check bar of the print that it was read with, as measured (blank: right)",
+              "100 mm",
+              Dimension.LENGTH)
+          .legible();
 
   /** The sheet. */
   public static final SheetSchema SCHEMA =

@@ -13,6 +13,11 @@ public record Ring(String study, Row row) {
     return row.get(RingsSheet.RING);
   }
 
+  /** Whether all that was given of it could be read; else nothing may be made of it. */
+  public boolean isLegible() {
+    return row.illegible().isEmpty();
+  }
+
   /** Whether this row describes a ring of that build: it names it, or its design, or neither. */
   public boolean isOf(Build build) {
     return build.key().study().equals(study)

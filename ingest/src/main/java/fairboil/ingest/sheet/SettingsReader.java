@@ -130,8 +130,18 @@ public final class SettingsReader {
       read.remark()
           .ifPresent(remark -> findings.add(Finding.note(cell, column.name() + ": " + remark, "")));
     } else if (reading instanceof Reading.Refused<T> no) {
-      String usual = column.fallback().isPresent() ? ", so the usual value was taken" : "";
-      findings.add(Finding.error(cell, column.name() + ": " + no.problem() + usual, no.remedy()));
+      Finding finding =
+          Finding.error(
+              cell, column.name() + ": " + no.problem() + consequence(column), no.remedy());
+      row.unread(column, new Unread(text, finding));
+      findings.add(finding);
     }
+  }
+
+  /** The example of a setting is its usual value, where it has one. */
+  private static String consequence(Column<?> column) {
+    return column.fallback().isPresent()
+        ? ", so the usual value, " + column.example() + ", was taken"
+        : ", so it counts as not set";
   }
 }

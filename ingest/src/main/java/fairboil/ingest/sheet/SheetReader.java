@@ -169,9 +169,17 @@ public final class SheetReader {
       read.remark().ifPresent(remark -> findings.add(Finding.note(cell, remark, "")));
     } else if (reading instanceof Reading.Refused<T> no) {
       refused.add(column);
-      String usual = column.fallback().isPresent() ? ", so the usual value was taken" : "";
-      findings.add(Finding.error(cell, no.problem() + usual, no.remedy()));
+      Finding finding = Finding.error(cell, no.problem() + consequence(column), no.remedy());
+      row.unread(column, new Unread(text, finding));
+      findings.add(finding);
     }
+  }
+
+  private static String consequence(Column<?> column) {
+    if (column.need() == Column.Need.LEGIBLE) {
+      return ", so this row is not used";
+    }
+    return column.fallback().isPresent() ? ", so the usual value was taken" : "";
   }
 
   // Of columns that are refused or absent it was said before why the row is set aside.

@@ -1,6 +1,7 @@
 package fairboil.reports.chart;
 
 import fairboil.analysis.layout.HoleError;
+import fairboil.analysis.layout.IntendedRing;
 import fairboil.analysis.layout.RingResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Datum;
@@ -275,10 +276,11 @@ final class RingMaps {
   /** Heights from the top rim grow downwards. */
   private double up(Key build, String ring) {
     Optional<Build> built = study.build(build);
-    return study.rings().stream()
-            .filter(row -> row.name().equals(ring) && built.filter(row::isOf).isPresent())
+    return built.stream()
+            .flatMap(it -> IntendedRing.rowsOf(it, study.rings()).stream())
+            .filter(row -> row.name().equals(ring))
             .findFirst()
-            .map(row -> row.row().get(RingsSheet.DATUM))
+            .flatMap(row -> row.row().value(RingsSheet.DATUM))
             .filter(Datum.TOP_RIM::equals)
             .isPresent()
         ? -1

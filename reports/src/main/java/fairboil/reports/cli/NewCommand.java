@@ -1,5 +1,6 @@
 package fairboil.reports.cli;
 
+import fairboil.ingest.Study;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
 import fairboil.reports.output.OutputException;
@@ -12,6 +13,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -51,7 +53,11 @@ final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws StudyException, OutputException {
-    Map<String, String> files = files();
+    Optional<Study> copied = copied();
+    Map<String, String> files =
+        copied.isPresent()
+            ? GroupTemplate.files(copied.get(), site.strip())
+            : StudyTemplate.files();
     try {
       refuseUnlessEmpty();
       Files.createDirectories(folder.resolve("logs"));
@@ -74,18 +80,29 @@ final class NewCommand implements Callable<Integer> {
       out.println("is sent round, and no in both for each that is not. Then read them as one:");
       out.println("fairboil report " + from + " " + folder + " --out my-report");
     }
-    return ExitStatus.DONE.code();
+    return copied.map(this::tell).orElse(ExitStatus.DONE).code();
   }
 
-  private Map<String, String> files() throws StudyException {
+  /** What is wrong with the sheets that were copied: it is wrong with the copies too. */
+  private ExitStatus tell(Study study) {
+    FindingList list = new FindingList(SheetFindings.of(study, GroupTemplate.SHEETS));
+    PrintWriter err = spec.commandLine().getErr();
+    list.printWorst(err);
+    err.println(list.summary());
+    err.flush();
+    return list.status();
+  }
+
+  /** The study whose burns a group will repeat, if one is named. */
+  private Optional<Study> copied() throws StudyException {
     if (from == null && site == null) {
-      return StudyTemplate.files();
+      return Optional.empty();
     }
     if (from == null || site == null || site.isBlank()) {
       throw new ParameterException(
           spec.commandLine(), "--from and --site go together: the study, and the group's site.");
     }
-    return GroupTemplate.files(StudyReader.open(from).study(), site.strip());
+    return Optional.of(StudyReader.open(from).study());
   }
 
   private void refuseUnlessEmpty() throws IOException {

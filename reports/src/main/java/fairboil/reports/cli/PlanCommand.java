@@ -151,9 +151,15 @@ final class PlanCommand implements Callable<Integer> {
       folder.commit();
     }
     List<Finding> findings =
-        Stream.concat(plan.findings().stream(), results.findings().stream()).toList();
+        Stream.concat(opened.study().told(plan.findings()).stream(), results.findings().stream())
+            .distinct()
+            .sorted()
+            .toList();
     FindingList list = new FindingList(findings);
-    list.printWorst(spec.commandLine().getErr());
+    PrintWriter err = spec.commandLine().getErr();
+    list.printWorst(err);
+    err.println(list.summary());
+    err.flush();
     PrintWriter result = spec.commandLine().getOut();
     Display display = Display.in(opened.study().settings().get(Settings.SHOW_UNITS));
     new PlanWords(plan, display).answer().forEach(result::println);

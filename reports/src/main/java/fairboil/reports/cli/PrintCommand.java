@@ -3,15 +3,18 @@ package fairboil.reports.cli;
 import fairboil.ingest.Study;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
+import fairboil.ingest.finding.Finding;
 import fairboil.reports.output.OutputFolder;
 import fairboil.reports.print.Paper;
 import fairboil.reports.print.PrintJob;
 import fairboil.reports.print.Printed;
 import fairboil.reports.print.Prints;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,9 +52,21 @@ final class PrintCommand implements Callable<Integer> {
       }
       folder.commit();
     }
-    FindingList list = new FindingList(job.findings());
-    list.printAll(spec.commandLine().getErr());
+    FindingList list = new FindingList(findings(sheets, job));
+    PrintWriter err = spec.commandLine().getErr();
+    list.printWorst(err);
+    err.println(list.summary());
+    err.flush();
     job.files().forEach(file -> spec.commandLine().getOut().println(out.resolve(file.name())));
     return list.status().code();
+  }
+
+  /** What could not be read of what is printed, and what could not be drawn. */
+  private static List<Finding> findings(Study study, PrintJob job) {
+    return Stream.concat(
+            SheetFindings.of(study, Prints.SHEETS).stream(), study.told(job.findings()).stream())
+        .distinct()
+        .sorted()
+        .toList();
   }
 }

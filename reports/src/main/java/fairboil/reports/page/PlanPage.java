@@ -6,6 +6,8 @@ import fairboil.analysis.plan.Answer.Need;
 import fairboil.analysis.plan.Basis;
 import fairboil.analysis.plan.Plan;
 import fairboil.analysis.plan.PlannedBuild;
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Severity;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.chart.Picture;
@@ -26,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Writes the page of a plan: self-contained, as the page of a report is. */
 public final class PlanPage {
@@ -67,10 +70,20 @@ public final class PlanPage {
     parameters.put("charts", charts());
     parameters.put("builds", builds());
     parameters.put("blocks", blocks());
-    parameters.put("findings", FindingViews.of(plan.findings()));
+    parameters.put("findings", FindingViews.of(findings()));
     PageOutput page = new PageOutput();
     TemplateEngine.createPrecompiled(ContentType.Html).render("plan.jte", parameters, page);
     page.writeTo(out);
+  }
+
+  /** What is said of the plan, and what could not be used of the study that it stands on. */
+  private List<Finding> findings() {
+    return Stream.concat(
+            results.study().told(plan.findings()).stream(),
+            results.findings().stream().filter(finding -> finding.severity() == Severity.ERROR))
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   private List<TableView> needs() {

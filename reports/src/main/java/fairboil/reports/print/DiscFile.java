@@ -15,21 +15,29 @@ final class DiscFile {
   private final Booklet booklet;
   private final Head head;
   private final Disc disc;
+  private final Undrawn undrawn;
   private final String owners;
 
-  private DiscFile(Booklet booklet, Head head, Disc disc, String owners) {
+  private DiscFile(Booklet booklet, Head head, Disc disc, Undrawn undrawn, String owners) {
     this.booklet = booklet;
     this.head = head;
     this.disc = disc;
+    this.undrawn = undrawn;
     this.owners = owners;
   }
 
-  static byte[] of(Head head, Disc disc, String owners, Typefaces typefaces) {
+  /**
+   * Draws the file.
+   *
+   * @param undrawn rings of the base that are not on the disc
+   * @param owners for which builds it is, in words
+   */
+  static byte[] of(Head head, Disc disc, Undrawn undrawn, String owners, Typefaces typefaces) {
     return Booklet.of(
         head,
         typefaces,
         booklet -> {
-          DiscFile file = new DiscFile(booklet, head, disc, owners);
+          DiscFile file = new DiscFile(booklet, head, disc, undrawn, owners);
           file.disc();
           file.guide();
         });
@@ -115,7 +123,9 @@ final class DiscFile {
         disc.circles().size() > 3
             ? disc.circles().size() + " circles: see the table"
             : disc.circles().stream().map(DiscFile::words).collect(Collectors.joining("; "));
-    return "For " + owners + ", seen from outside: " + circles + ".";
+    String missing =
+        undrawn.isEmpty() ? "" : "NOT DRAWN: " + undrawn.names() + ", which could not be read. ";
+    return missing + "For " + owners + ", seen from outside: " + circles + ".";
   }
 
   private static String words(Disc.Circle circle) {
@@ -127,6 +137,10 @@ final class DiscFile {
 
   private void guide() {
     Flow flow = new Flow(booklet, head, aside(), summary());
+    if (!undrawn.isEmpty()) {
+      flow.heading("Not drawn");
+      undrawn.sentences(owners).forEach(text -> flow.paragraph(text, Type.BODY));
+    }
     flow.heading("Is the printer true?");
     PrintWords.PRINTER.forEach(text -> flow.paragraph(text, Type.BODY));
     flow.paragraph(PrintWords.BOTH_WAYS, Type.BODY);

@@ -33,12 +33,14 @@ final class HoleForm {
 
   private final Booklet booklet;
   private final Head head;
+  private final Study study;
   private final Owners owners;
 
-  private HoleForm(Booklet booklet, Head head, Owners owners) {
+  private HoleForm(Booklet booklet, Head head, Study study) {
     this.booklet = booklet;
     this.head = head;
-    this.owners = owners;
+    this.study = study;
+    this.owners = new Owners(study);
   }
 
   /** The forms of all builds that have rings, or empty if none has. */
@@ -51,7 +53,7 @@ final class HoleForm {
     }
     return Optional.of(
         Booklet.of(
-            head, typefaces, booklet -> builds.forEach(new HoleForm(booklet, head, owners)::draw)));
+            head, typefaces, booklet -> builds.forEach(new HoleForm(booklet, head, study)::draw)));
   }
 
   private void draw(Build build) {
@@ -66,8 +68,17 @@ final class HoleForm {
     RingWords.blanks(flow, List.of("read by", "date", "read with", "bar as measured (mm)"));
     flow.paragraph(PrintWords.FACTOR, Type.SMALL);
     Map<String, Integer> before = new HashMap<>();
+    Undrawn undrawn = Undrawn.of(study, owners.of(build));
     for (Ring ring : owners.of(build)) {
-      ring(flow, ring, before);
+      if (!undrawn.has(ring.name())) {
+        ring(flow, ring, before);
+      }
+    }
+    if (!undrawn.isEmpty()) {
+      flow.heading("Without a form: " + undrawn.names());
+      undrawn
+          .sentences("build " + build.key().name())
+          .forEach(text -> flow.paragraph(text, Type.BODY));
     }
   }
 

@@ -3,8 +3,11 @@ package fairboil.reports.print;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.sheet.BuildsSheet;
 import fairboil.ingest.sheet.Ring;
 import fairboil.ingest.sheet.RingsSheet;
+import fairboil.ingest.sheet.Settings;
+import fairboil.ingest.sheet.SheetSchema;
 import fairboil.reports.chart.Slugs;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +20,10 @@ import java.util.OptionalDouble;
  * files are handed back, and the same study gives the same bytes.
  */
 public final class Prints {
+
+  /** The sheets that prints are made of. */
+  public static final List<SheetSchema> SHEETS =
+      List.of(Settings.SCHEMA, BuildsSheet.SCHEMA, RingsSheet.SCHEMA);
 
   /** Distance between divisions below which lines run together, mm. */
   private static final double CLOSEST = 1;
@@ -38,7 +45,7 @@ public final class Prints {
   /**
    * Draws the files of a study for one paper.
    *
-   * @param study the study; of its lists only settings, builds and rings are looked at
+   * @param study the study; of its lists only {@link #SHEETS} and names of builds are looked at
    * @param paper the paper
    */
   public static PrintJob of(Study study, Paper paper) {
@@ -67,7 +74,7 @@ public final class Prints {
     owners.bases().forEach(this::disc);
     if (study.rings().isEmpty()) {
       findings.add(
-          Finding.note(
+          Finding.warning(
               Place.of(RingsSheet.SCHEMA.file()),
               "no ring of holes is described, so there is no strip to print",
               "give each ring a row there to have strips and discs printed"));
@@ -76,14 +83,37 @@ public final class Prints {
 
   private void strip(Owners.Group group) {
     Ring ring = group.rings().get(0);
+    String wish = "strip-" + ring.name() + owner(ring);
+    Undrawn undrawn = Undrawn.of(study, group.rings());
+    if (!undrawn.isEmpty()) {
+      undrawn(wish, undrawn, group);
+      return;
+    }
     RingPlan.of(ring, findings)
         .filter(this::hasUsableWrap)
         .ifPresent(
             plan -> {
               Head head = head("Measuring strip: ring " + ring.name() + RingWords.air(plan));
               byte[] pdf = StripFile.of(head, plan, group.words(), typefaces);
-              add("strip-" + ring.name() + owner(ring), head, pdf);
+              add(wish, head, pdf);
+              if (plan.height().isPresent() && !plan.isDatumTold()) {
+                findings.add(noDatum(plan));
+              }
             });
+  }
+
+  /** The paper that says why there is no strip or disc, under the name that it would have. */
+  private void undrawn(String wish, Undrawn undrawn, Owners.Group group) {
+    Head head = head("Not drawn: " + undrawn.names());
+    add(wish, head, undrawn.file(head, group.words(), typefaces));
+    findings.addAll(undrawn.findings());
+  }
+
+  private static Finding noDatum(RingPlan plan) {
+    return Finding.warning(
+        plan.ring().row().place(RingsSheet.DATUM),
+        "ring " + plan.name() + " has a height but no datum, so it was drawn from the top rim",
+        "type top rim or bottom rim; until then the strip says that it is assumed");
   }
 
   private boolean hasUsableWrap(RingPlan plan) {
@@ -124,14 +154,23 @@ public final class Prints {
   }
 
   private void disc(Owners.Group group) {
+    String wish = "base-disc" + owner(group.rings().get(0));
+    Undrawn undrawn = Undrawn.of(study, group.rings());
     List<RingPlan> plans =
-        group.rings().stream().flatMap(ring -> RingPlan.of(ring, findings).stream()).toList();
+        group.rings().stream()
+            .filter(ring -> !undrawn.has(ring.name()))
+            .flatMap(ring -> RingPlan.of(ring, findings).stream())
+            .toList();
+    if (plans.isEmpty() && !undrawn.isEmpty()) {
+      undrawn(wish, undrawn, group);
+      return;
+    }
+    findings.addAll(undrawn.findings());
     Disc.of(plans, findings)
         .ifPresent(
             disc -> {
               Head head = head("Base disc: " + group.title());
-              byte[] pdf = DiscFile.of(head, disc, group.words(), typefaces);
-              add("base-disc" + owner(group.rings().get(0)), head, pdf);
+              add(wish, head, DiscFile.of(head, disc, undrawn, group.words(), typefaces));
             });
   }
 

@@ -23,7 +23,7 @@ record RingPlan(IntendedRing intended) {
   /** More parts than a can has room for. */
   private static final int MOST_DIVISIONS = 1000;
 
-  /** Reads a row, or says why its holes and divisions do not agree. */
+  /** Reads a legible row, or says why its holes and divisions do not agree. */
   static Optional<RingPlan> of(Ring ring, List<Finding> findings) {
     IntendedRing.Numbers numbers = IntendedRing.Numbers.of(ring);
     if (numbers.divisions() > MOST_DIVISIONS) {
@@ -79,6 +79,15 @@ record RingPlan(IntendedRing intended) {
 
   Datum datum() {
     return ring().row().get(RingsSheet.DATUM);
+  }
+
+  /** The edge that heights count from; whether it was told or assumed is said too. */
+  String rim() {
+    return datum().label() + (isDatumTold() ? "" : " (assumed: no datum given)");
+  }
+
+  boolean isDatumTold() {
+    return ring().row().cell(RingsSheet.DATUM).isPresent();
   }
 
   int holes() {

@@ -42,7 +42,7 @@ final class RingWords {
         : "Middle of the holes "
             + Lengths.both(height.getAsDouble())
             + " from the "
-            + plan.datum().label()
+            + plan.rim()
             + ".";
   }
 
@@ -71,7 +71,7 @@ final class RingWords {
         : String.join(", ", names.subList(0, 7)) + " and " + (names.size() - 7) + " more";
   }
 
-  private static String listed(List<String> names) {
+  static String listed(List<String> names) {
     return names.size() == 1
         ? names.get(0)
         : names.stream().limit(names.size() - 1L).collect(Collectors.joining(", "))

@@ -4,10 +4,12 @@ import fairboil.ingest.Study;
 import fairboil.ingest.choice.BoilMeans;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.StopwatchStart;
+import fairboil.ingest.finding.Finding;
 import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Settings;
 import fairboil.ingest.sheet.StopwatchSheet;
+import fairboil.ingest.sheet.Unread;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,13 +19,19 @@ final class RunSheet {
   /** Marks of people's own, such as a gust. */
   private static final int FREE_MARKS = 3;
 
+  /** Settings that the sheet follows. */
+  private static final List<Column<?>> FOLLOWED =
+      List.of(Settings.STOPWATCH_STARTED_AT, Settings.BOIL_MEANS, Settings.SHOW_UNITS);
+
   private final Booklet booklet;
+  private final Study study;
   private final Row settings;
   private final Flow flow;
 
-  private RunSheet(Booklet booklet, Head head, Row settings) {
+  private RunSheet(Booklet booklet, Head head, Study study) {
     this.booklet = booklet;
-    this.settings = settings;
+    this.study = study;
+    this.settings = study.settings();
     this.flow =
         new Flow(
             booklet,
@@ -34,11 +42,11 @@ final class RunSheet {
   }
 
   static byte[] of(Head head, Study study, Typefaces typefaces) {
-    return Booklet.of(
-        head, typefaces, booklet -> new RunSheet(booklet, head, study.settings()).draw());
+    return Booklet.of(head, typefaces, booklet -> new RunSheet(booklet, head, study).draw());
   }
 
   private void draw() {
+    unread();
     flow.heading("Cautions");
     Safety.all(flow);
     flow.heading("Order of steps");
@@ -49,6 +57,19 @@ final class RunSheet {
     for (RunFields.Group group : RunFields.groups()) {
       flow.heading(group.title());
       grid.draw(group.columns());
+    }
+  }
+
+  /** What the sheet would have followed and could not read. */
+  private void unread() {
+    List<Finding> unread =
+        FOLLOWED.stream()
+            .flatMap(setting -> settings.unread(setting).stream())
+            .map(Unread::finding)
+            .toList();
+    if (!unread.isEmpty()) {
+      flow.heading("Mend this before you use the sheet");
+      study.told(unread).forEach(it -> flow.paragraph(it.toString(), Type.BODY));
     }
   }
 

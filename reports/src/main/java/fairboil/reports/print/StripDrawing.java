@@ -131,7 +131,7 @@ final class StripDrawing {
     }
     String words =
         strip.row().isPresent()
-            ? "this edge along the " + strip.plan().datum().label()
+            ? "this edge along the " + strip.plan().rim()
             : "this edge along the line of the holes";
     double y = isRimAbove() ? y(piece, 0) + 1 + Type.NOTE.capital() : y(piece, 0) - 1;
     double wide = page.lettering().width(words, Type.NOTE);

@@ -15,6 +15,7 @@ import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
 import fairboil.ingest.sheet.SheetSchema;
+import fairboil.ingest.sheet.Unread;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +30,16 @@ import java.util.regex.Pattern;
 public final class GroupTemplate {
 
   private static final Pattern BARE_NUMBER = Pattern.compile("[-+−]?[\\d.,\\s]+");
+
+  /** The sheets that are copied. */
+  public static final List<SheetSchema> SHEETS =
+      List.of(
+          Settings.SCHEMA,
+          BuildsSheet.SCHEMA,
+          RingsSheet.SCHEMA,
+          PotsSheet.SCHEMA,
+          ClaimsSheet.SCHEMA,
+          ProtocolSheet.SCHEMA);
 
   private GroupTemplate() {}
 
@@ -97,10 +108,15 @@ public final class GroupTemplate {
     return String.join(",", cells.stream().map(StudyTemplate::quoted).toList()) + "\n";
   }
 
-  /** A cell as written, with the unit that stood in its header. */
+  /**
+   * A cell as written, with the unit that stood in its header; one that could not be read is not
+   * left out, for an empty cell would say something else.
+   */
   private static String cell(Row row, Column<?> column) {
     Optional<? extends Given<?>> cell = row.cell(column);
-    return cell.map(GroupTemplate::written).orElse("");
+    return cell.map(GroupTemplate::written)
+        .or(() -> row.unread(column).map(Unread::written))
+        .orElse("");
   }
 
   private static String written(Given<?> given) {

@@ -27,7 +27,9 @@ public final class SettingWords {
     /** The sheet gives it. */
     GIVEN("given"),
     /** It holds where the sheet gives nothing. */
-    DEFAULT("default");
+    DEFAULT("default"),
+    /** It holds because what the sheet gives could not be read. */
+    UNREAD("default, as what is written could not be read");
 
     private final String label;
 
@@ -63,7 +65,11 @@ public final class SettingWords {
     Optional<? extends Given<?>> given = settings.cell(column);
     return given.isPresent()
         ? given.map(cell -> new Setting(column.name(), cell.written(), Origin.GIVEN))
-        : column.fallback().map(it -> new Setting(column.name(), text(it), Origin.DEFAULT));
+        : column.fallback().map(it -> new Setting(column.name(), text(it), unless(column)));
+  }
+
+  private Origin unless(Column<?> column) {
+    return settings.unread(column).isPresent() ? Origin.UNREAD : Origin.DEFAULT;
   }
 
   private String text(Object value) {

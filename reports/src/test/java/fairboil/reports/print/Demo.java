@@ -1,6 +1,7 @@
 package fairboil.reports.print;
 
 import fairboil.ingest.Study;
+import fairboil.ingest.choice.Datum;
 import fairboil.ingest.choice.Surface;
 import fairboil.ingest.sheet.RingsSheet;
 import java.nio.file.Files;
@@ -21,6 +22,7 @@ final class Demo {
             12,
             r ->
                 r.put(RingsSheet.WRAP, Sheets.mm(314))
+                    .put(RingsSheet.DATUM, Datum.TOP_RIM)
                     .put(RingsSheet.HEIGHT, Sheets.mm(15))
                     .put(RingsSheet.DIAMETER, Sheets.mm(6)))
         .ring(

@@ -162,7 +162,7 @@ class PrintsTest {
   void studyWithoutRingsStillGetsItsRunSheet() {
     PrintJob job = Prints.of(Sheets.study().read(), Paper.A4);
     assertThat(job.files()).extracting(Printed::name).containsExactly("run-sheet-a4.pdf");
-    assertThat(job.findings()).extracting(Finding::severity).containsExactly(Severity.NOTE);
+    assertThat(job.findings()).extracting(Finding::severity).containsExactly(Severity.WARNING);
   }
 
   @Test
