@@ -99,7 +99,7 @@ class EffectChecksTest {
     EffectRow headline = outcome.effects().get(0).headline().orElseThrow();
     assertThat(checks.theilSen().orElseThrow().slope())
         .isCloseTo(headline.estimate(), within(headline.standardError()));
-    assertThat(checks.permutation().orElseThrow().floor()).isCloseTo(2 / 720.0, within(1e-12));
+    assertThat(checks.permutation().orElseThrow().floor()).isCloseTo(1 / 720.0, within(1e-12));
     assertThat(checks.permutation().orElseThrow().pValue()).isLessThan(0.05);
     assertThat(checks.exactness()).isEqualTo(Exactness.EXACT);
     assertThat(checks.withoutEachBuild())
