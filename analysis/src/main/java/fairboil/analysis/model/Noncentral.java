@@ -55,8 +55,7 @@ public final class Noncentral {
     }
     return s >= Quadrature.highestScale(degreesOfFreedom)
         ? 0
-        : ChiSquaredDistribution.of(degreesOfFreedom)
-            .survivalProbability(degreesOfFreedom * s * s);
+        : ChiSquaredDistribution.of(degreesOfFreedom).survivalProbability(degreesOfFreedom * s * s);
   }
 
   /**

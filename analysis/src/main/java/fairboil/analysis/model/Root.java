@@ -17,7 +17,8 @@ final class Root {
    * the function never does.
    *
    * @param low the lower end; moved down where it is too high
-   * @param first a first guess of the upper end, above {@code low}; moved up until it is high enough
+   * @param first a first guess of the upper end, above {@code low}; moved up until it is high
+   *     enough
    */
   static double ofIncreasing(DoubleUnaryOperator f, double level, double low, double first) {
     double bottom = low;

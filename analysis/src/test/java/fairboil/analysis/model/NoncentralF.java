@@ -4,9 +4,9 @@ import org.apache.commons.numbers.gamma.LogGamma;
 import org.apache.commons.numbers.gamma.RegularizedBeta;
 
 /**
- * Fisher's F with a shifted numerator, a mixture of central ones by Poisson's distribution (Johnson,
- * Kotz and Balakrishnan, Continuous Univariate Distributions 2, 2nd ed., 1995, chapter 30): for
- * checks, by another way, of what is found with Student's t.
+ * Fisher's F with a shifted numerator, a mixture of central ones by Poisson's distribution
+ * (Johnson, Kotz and Balakrishnan, Continuous Univariate Distributions 2, 2nd ed., 1995, chapter
+ * 30): for checks, by another way, of what is found with Student's t.
  */
 final class NoncentralF {
 
