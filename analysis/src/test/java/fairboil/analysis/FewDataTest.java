@@ -1,5 +1,6 @@
 package fairboil.analysis;
 
+import static fairboil.analysis.NoNaN.assertNoNaN;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairboil.analysis.claim.ClaimResult.Verdict;
@@ -15,10 +16,7 @@ import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.Settings;
-import java.lang.reflect.RecordComponent;
-import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
@@ -147,31 +145,5 @@ class FewDataTest {
     Results results = analysed(study, run -> TestRun.of(study, run.key().name()).result());
     assertThat(results.comparisons()).isEmpty();
     assertThat(results.repeatability()).isEmpty();
-  }
-
-  /** Looks into records, lists and optionals for a NaN; only figures may hide one, as unknown. */
-  private static void assertNoNaN(Object value, String where) {
-    if (value instanceof Double number) {
-      assertThat(number).as(where).isNotNaN();
-    } else if (value instanceof Optional<?> optional) {
-      optional.ifPresent(each -> assertNoNaN(each, where));
-    } else if (value instanceof Map<?, ?> map) {
-      map.forEach((key, each) -> assertNoNaN(each, where + "." + key));
-    } else if (value instanceof Collection<?> collection) {
-      collection.forEach(each -> assertNoNaN(each, where));
-    } else if (value instanceof Record) {
-      for (RecordComponent component : value.getClass().getRecordComponents()) {
-        assertNoNaN(read(component, value), where + "." + component.getName());
-      }
-    }
-  }
-
-  private static Object read(RecordComponent component, Object of) {
-    try {
-      component.getAccessor().setAccessible(true);
-      return component.getAccessor().invoke(of);
-    } catch (ReflectiveOperationException unreadable) {
-      throw new LinkageError(component.getName(), unreadable);
-    }
   }
 }

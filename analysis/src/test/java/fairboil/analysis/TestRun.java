@@ -35,6 +35,7 @@ public final class TestRun {
   private OptionalDouble peak = OptionalDouble.empty();
   private OptionalDouble boilTime = OptionalDouble.empty();
   private OptionalDouble ambient = OptionalDouble.empty();
+  private OptionalDouble fuel = OptionalDouble.empty();
   private double shared;
   private Key sensor = TestStudy.key("probe");
 
@@ -74,6 +75,12 @@ public final class TestRun {
   /** Boil time and normalised boil time, s. */
   public TestRun boilTime(double value) {
     boilTime = OptionalDouble.of(value);
+    return this;
+  }
+
+  /** Dry fuel for one boil, kg. */
+  public TestRun fuel(double value) {
+    fuel = OptionalDouble.of(value);
     return this;
   }
 
@@ -129,7 +136,14 @@ public final class TestRun {
             NOT_GIVEN,
             NOT_GIVEN),
         new EnergyResult(NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, boil, NOT_GIVEN, boil, Optional.empty()),
-        FuelResult.unknown("it was not given"),
+        new FuelResult(
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN,
+            NOT_GIVEN,
+            known(fuel, Dimension.MASS)),
         new RunSketch(List.of(), 10, Optional.empty()),
         Optional.empty(),
         Optional.empty(),

@@ -26,7 +26,7 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
 public final class Claims {
 
   private static final String NO_SCATTER =
-      "all values are the same, so they have no scatter to judge it by; measure more finely";
+      "the values do not scatter at all, so there is nothing to judge it by; measure more finely";
 
   /** Counts rarer than this are not looked at. */
   private static final double NEGLIGIBLE = 1e-6;

@@ -1,6 +1,7 @@
 package fairboil.analysis.claim;
 
 import fairboil.analysis.claim.Subject.Scope;
+import fairboil.analysis.figure.Deviations;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.group.Summary;
@@ -218,7 +219,7 @@ final class Means {
     double squares = 0;
     int degreesOfFreedom = 0;
     for (double[] values : byBuild(all).values()) {
-      squares += squares(values);
+      squares += Deviations.squares(values);
       degreesOfFreedom += values.length - 1;
     }
     if (degreesOfFreedom == 0) {
@@ -245,7 +246,7 @@ final class Means {
   /** Means of builds, by their scatter pooled over both sides. */
   private static Evidence pooled(double[] a, double[] b, double shared, int runs, int builds) {
     int degreesOfFreedom = a.length + b.length - 2;
-    double variance = (squares(a) + squares(b)) / degreesOfFreedom;
+    double variance = (Deviations.squares(a) + Deviations.squares(b)) / degreesOfFreedom;
     double standardError = Math.sqrt(variance * (1.0 / a.length + 1.0 / b.length));
     return difference(
         mean(a) - mean(b),
@@ -267,8 +268,8 @@ final class Means {
     if (a.length < 2 || b.length < 2) {
       return Evidence.none(runs, 1, "a single run on one side has no scatter to judge it by");
     }
-    double ofA = squares(a) / (a.length - 1) / a.length;
-    double ofB = squares(b) / (b.length - 1) / b.length;
+    double ofA = Deviations.squares(a) / (a.length - 1) / a.length;
+    double ofB = Deviations.squares(b) / (b.length - 1) / b.length;
     double variance = ofA + ofB;
     double degreesOfFreedom =
         variance == 0
@@ -315,10 +316,5 @@ final class Means {
 
   private static double mean(double[] values) {
     return Arrays.stream(values).average().orElseThrow();
-  }
-
-  private static double squares(double[] values) {
-    double mean = mean(values);
-    return Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum();
   }
 }

@@ -1,6 +1,7 @@
 package fairboil.analysis.claim;
 
 import fairboil.analysis.claim.ClaimResult.Estimate;
+import fairboil.analysis.figure.Deviations;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.model.RandomModelBounds;
@@ -31,8 +32,7 @@ record MostRuns(Relation relation, double shared) {
       return Evidence.none(runs.length, 1, "a single run has no scatter to judge it by");
     }
     double mean = Arrays.stream(runs).average().orElseThrow();
-    double squares = Arrays.stream(runs).map(run -> (run - mean) * (run - mean)).sum();
-    double sd = Math.sqrt(squares / (runs.length - 1));
+    double sd = Math.sqrt(Deviations.squares(runs) / (runs.length - 1));
     return new Evidence(
             confidence -> Optional.of(byFactors(mean, sd, runs.length, confidence)),
             runs.length,

@@ -32,7 +32,7 @@ interface Outlook {
     int enough = from;
     int tooFew = from - 1;
     while (power.applyAsDouble(enough) < POWER) {
-      if (enough == MOST) {
+      if (enough >= MOST) {
         return OptionalInt.empty();
       }
       tooFew = enough;

@@ -169,7 +169,7 @@ final class Pairs {
     double value = difference.value();
     double standardError = difference.standardError;
     double degreesOfFreedom = difference.degreesOfFreedom;
-    double alone = zeroIfNothing(LinearFit.pValue(value, standardError, degreesOfFreedom));
+    double alone = oneIfNothing(LinearFit.pValue(value, standardError, degreesOfFreedom));
     double t = Math.abs(value) / standardError;
     double together = Double.isNaN(t) ? alone : Math.max(alone, family.pValue(t, degreesOfFreedom));
     Interval interval = Interval.around(value, critical * standardError);
@@ -202,8 +202,8 @@ final class Pairs {
         .map(EffectSize::interval);
   }
 
-  /** Two equal values without scatter: nothing speaks for a difference. */
-  static double zeroIfNothing(double pValue) {
+  /** Without scatter nothing speaks for a difference. */
+  static double oneIfNothing(double pValue) {
     return Double.isNaN(pValue) ? 1 : pValue;
   }
 

@@ -1,5 +1,6 @@
 package fairboil.analysis.compare;
 
+import fairboil.analysis.figure.Deviations;
 import java.util.Arrays;
 
 /**
@@ -14,8 +15,7 @@ record Sample(String name, int n, double mean, double squares) {
 
   static Sample of(String name, double[] units) {
     double mean = Arrays.stream(units).average().orElseThrow();
-    double squares = Arrays.stream(units).map(unit -> (unit - mean) * (unit - mean)).sum();
-    return new Sample(name, units.length, mean, squares);
+    return new Sample(name, units.length, mean, Deviations.squares(units));
   }
 
   double variance() {

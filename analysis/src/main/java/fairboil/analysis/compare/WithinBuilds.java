@@ -135,7 +135,7 @@ final class WithinBuilds {
       double deviation,
       Method method) {
     double pValue =
-        Pairs.zeroIfNothing(LinearFit.pValue(difference, standardError, degreesOfFreedom));
+        Pairs.oneIfNothing(LinearFit.pValue(difference, standardError, degreesOfFreedom));
     Interval interval =
         Interval.around(
             difference, Measured.coverageFactor(confidence, degreesOfFreedom) * standardError);

@@ -123,6 +123,14 @@ record EffectFindings(Study study) {
                       + effect.response().label()
                       + ", so an effect on it cannot be seen",
                   "read it more finely: a stopwatch to the second, a scale to the gram"));
+      case NO_SCATTER_ABOUT_LINE ->
+          List.of(
+              Finding.warning(
+                  Place.of(holesFile()),
+                  "the mean "
+                      + effect.response().label()
+                      + " of the builds follows their hole error exactly, which measurements do not",
+                  "look whether figures were copied or worked out rather than measured"));
       default -> List.of();
     };
   }

@@ -3,6 +3,7 @@ package fairboil.analysis.effect;
 import fairboil.analysis.effect.EffectRow.Model;
 import fairboil.analysis.effect.HoleEffect.BandPoint;
 import fairboil.analysis.effect.HoleEffect.EffectVerdict;
+import fairboil.analysis.figure.Deviations;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.measure.Measure;
@@ -11,7 +12,6 @@ import fairboil.analysis.model.RandomIntercept;
 import fairboil.analysis.model.Regressors;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -58,8 +58,11 @@ final class EffectFit {
       return without(EffectVerdict.NO_SCATTER);
     }
     Line means = Line.through(builds);
-    List<EffectRow> rows = new ArrayList<>(rows(Model.BUILD_MEANS, means));
     Optional<Moved> moved = moved();
+    if (moved.filter(this::isTheAnswer).map(Moved::line).orElse(means).isWithoutScatter()) {
+      return without(EffectVerdict.NO_SCATTER_ABOUT_LINE);
+    }
+    List<EffectRow> rows = new ArrayList<>(rows(Model.BUILD_MEANS, means));
     moved.ifPresent(
         each -> {
           rows.addAll(rows(Model.AMBIENT_ADJUSTED, each.line));
@@ -80,7 +83,9 @@ final class EffectFit {
     Optional<Moved> moved = moved().filter(this::isTheAnswer);
     Line line = moved.map(Moved::line).orElseGet(() -> Line.through(builds));
     Model model = moved.isPresent() ? Model.AMBIENT_ADJUSTED : Model.BUILD_MEANS;
-    return Optional.of(line.row(model, EffectRow.HOLE_ERROR, confidence, burns()));
+    return line.isWithoutScatter()
+        ? Optional.empty()
+        : Optional.of(line.row(model, EffectRow.HOLE_ERROR, confidence, burns()));
   }
 
   /** The burns moved to the reference ambient along their own slope, and the line through them. */
@@ -131,11 +136,8 @@ final class EffectFit {
   }
 
   private boolean isWithoutScatter() {
-    DoubleSummaryStatistics all =
-        builds.stream()
-            .flatMapToDouble(build -> Arrays.stream(build.point().burns()))
-            .summaryStatistics();
-    return new Interval(all.getMin(), all.getMax()).isPoint();
+    return Deviations.areNone(
+        builds.stream().flatMapToDouble(build -> Arrays.stream(build.point().burns())).toArray());
   }
 
   private double lowest() {

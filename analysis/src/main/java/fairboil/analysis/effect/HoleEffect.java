@@ -87,7 +87,9 @@ public record HoleEffect(
     /** All builds have the same hole error. */
     NO_SPREAD("no spread in hole error"),
     /** All burns have the same response: they have no scatter to judge a line by. */
-    NO_SCATTER("no scatter");
+    NO_SCATTER("no scatter"),
+    /** The means lie on one line exactly: they have no scatter about it to judge it by. */
+    NO_SCATTER_ABOUT_LINE("no scatter about the line");
 
     private final String label;
 

@@ -2,6 +2,7 @@ package fairboil.analysis.effect;
 
 import fairboil.analysis.effect.EffectRow.Model;
 import fairboil.analysis.effect.HoleEffect.BandPoint;
+import fairboil.analysis.figure.Deviations;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.model.LinearFit;
@@ -79,15 +80,18 @@ record Line(LinearFit fit, double zero, Optional<LinearFit> carried, Optional<Am
     double squares = 0;
     int degreesOfFreedom = 0;
     for (BuildPoint point : points) {
-      for (double burn : point.burns()) {
-        squares += (burn - point.mean()) * (burn - point.mean());
-      }
+      squares += Deviations.squares(point.burns());
       degreesOfFreedom += point.burns().length - 1;
     }
     double pooled = degreesOfFreedom > 0 && squares > 0 ? squares / degreesOfFreedom : 0;
     return points.stream()
         .mapToDouble(point -> pooled > 0 ? pooled / point.burns().length : 1)
         .toArray();
+  }
+
+  /** Whether the means lie on it but for rounding. */
+  boolean isWithoutScatter() {
+    return Interval.around(0, fit.residualSd() / 2).isPoint();
   }
 
   EffectRow row(Model model, String term, double confidence, int burns) {

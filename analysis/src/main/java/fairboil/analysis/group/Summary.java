@@ -1,13 +1,11 @@
 package fairboil.analysis.group;
 
+import fairboil.analysis.figure.Deviations;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.commons.statistics.descriptive.DoubleStatistics;
-import org.apache.commons.statistics.descriptive.Statistic;
 
 /**
  * The mean of a measure over runs, with its interval.
@@ -32,9 +30,7 @@ public record Summary(int n, double mean, OptionalDouble sd, Optional<Interval> 
     if (n == 1) {
       return new Summary(1, mean, OptionalDouble.empty(), Optional.empty());
     }
-    double sd =
-        DoubleStatistics.of(EnumSet.of(Statistic.STANDARD_DEVIATION), values)
-            .getAsDouble(Statistic.STANDARD_DEVIATION);
+    double sd = Math.sqrt(Deviations.squares(values) / (n - 1));
     double halfWidth = Measured.coverageFactor(confidence, n - 1.0) * sd / Math.sqrt(n);
     Interval interval = Interval.around(mean, halfWidth);
     return new Summary(

@@ -101,7 +101,7 @@ public final class LinearFit {
     return Interval.around(estimate(name), factor(confidence) * standardError(name));
   }
 
-  /** The two-sided p-value of the coefficient against 0; NaN if it is 0 without error. */
+  /** The two-sided p-value of the coefficient against 0; NaN if it is without error. */
   public double pValue(String name) {
     return pValue(estimate(name), standardError(name), degreesOfFreedom());
   }
@@ -109,11 +109,11 @@ public final class LinearFit {
   /**
    * The two-sided p-value of an estimate against 0 by Student's t.
    *
-   * @return between 0 and 1, or NaN if estimate and standard error both are 0
+   * @return between 0 and 1, or NaN if the standard error is 0: without scatter nothing is settled
    */
   public static double pValue(double estimate, double standardError, double degreesOfFreedom) {
     double t = Math.abs(estimate) / standardError;
-    return Double.isNaN(t)
+    return standardError == 0 || Double.isNaN(t)
         ? Double.NaN
         : 2 * TDistribution.of(degreesOfFreedom).survivalProbability(t);
   }

@@ -25,12 +25,13 @@ public final class MandelPaule {
    * @return the fit, or empty where {@link LinearFit} has no answer
    */
   public static Optional<LinearFit> fit(Regressors x, double[] means, double[] variances) {
-    return LinearFit.of(x, means)
-        .flatMap(
-            plain ->
-                allEqual(variances)
-                    ? Optional.of(plain)
-                    : LinearFit.of(x, means, weights(variances, between(plain, means, variances))));
+    Optional<LinearFit> plain = LinearFit.of(x, means);
+    if (allEqual(variances) || plain.isEmpty()) {
+      return plain;
+    }
+    return LinearFit.of(x, means, weights(variances, 0)).isEmpty()
+        ? Optional.empty()
+        : LinearFit.of(x, means, weights(variances, between(plain.get(), means, variances)));
   }
 
   /** Weights scaled to a mean of 1, so that the residual variance is that of a usual mean. */

@@ -1,40 +1,61 @@
 package fairboil.analysis.model;
 
-import org.apache.commons.numbers.gamma.LogGamma;
-import org.apache.commons.numbers.gamma.RegularizedBeta;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
- * Noncentral distributions: what a test statistic follows when there is something to find.
- * Student's t shifted, and Fisher's F, whose shifted numerator is a mixture of central ones by
- * Poisson's distribution (Johnson, Kotz and Balakrishnan, Continuous Univariate Distributions 2,
- * 2nd ed., 1995, chapters 30 and 31).
+ * Student's t shifted: what a test statistic follows when there is something to find (Johnson, Kotz
+ * and Balakrishnan, Continuous Univariate Distributions 2, 2nd ed., 1995, chapter 31).
  */
 public final class Noncentral {
 
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
-  /** Terms of the mixture below this, as a part of the largest, count for nothing. */
-  private static final double NEGLIGIBLE = 1e-17;
-
-  /** From this t on the integrand is too steep for a coarse rule. */
-  private static final double STEEP = 12;
-
   private Noncentral() {}
 
   /**
-   * The probability of a noncentral t variable up to {@code t}.
+   * The probability of a noncentral t variable up to {@code t}, whatever the numbers: by its
+   * definition {@code P((Z + δ) / s ≤ t)}, the mean over {@code s = √(χ²/ν)} of {@code Φ(ts − δ)}.
+   * That rises from 0 to 1 about {@code s = δ/t}, over a stretch of a few {@code 1/t}: the integral
+   * is taken over that stretch alone, and beyond it is a χ² probability, to which the whole comes
+   * down where t is so large that the stretch is a point.
    *
-   * @param degreesOfFreedom above 0
-   * @param shift the noncentrality parameter δ
+   * @param t finite
+   * @param degreesOfFreedom at least 1
+   * @param shift the noncentrality parameter δ, finite
    */
   public static double t(double t, double degreesOfFreedom, double shift) {
-    int finer = 1 + (int) (Math.abs(t) / STEEP); // it rises within 1/t of shift/t
-    return Quadrature.overScale(
-        degreesOfFreedom,
-        Double.POSITIVE_INFINITY,
-        finer,
-        s -> NORMAL.cumulativeProbability(t * s - shift));
+    if (t < 0) {
+      return 1 - t(-t, degreesOfFreedom, -shift);
+    }
+    if (t == 0 || Double.isInfinite(degreesOfFreedom)) {
+      return NORMAL.cumulativeProbability(t - shift);
+    }
+    if (degreesOfFreedom > Quadrature.KNOWN_WELL) {
+      return ofMany(t, degreesOfFreedom, shift);
+    }
+    double rises = (shift - Quadrature.NORMAL_REACH) / t;
+    double risen = (shift + Quadrature.NORMAL_REACH) / t;
+    double rising =
+        Quadrature.overScale(
+            degreesOfFreedom, rises, risen, s -> NORMAL.cumulativeProbability(t * s - shift));
+    return Math.min(1, rising + scaleBeyond(risen, degreesOfFreedom));
+  }
+
+  /** With many degrees of freedom: Abramowitz and Stegun, Handbook (1964), 26.7.10. */
+  private static double ofMany(double t, double degreesOfFreedom, double shift) {
+    double scale = Math.hypot(1, t / Math.sqrt(2 * degreesOfFreedom));
+    return NORMAL.cumulativeProbability(
+        t / scale * (1 - 1 / (4 * degreesOfFreedom)) - shift / scale);
+  }
+
+  private static double scaleBeyond(double s, double degreesOfFreedom) {
+    if (s <= Quadrature.lowestScale(degreesOfFreedom)) {
+      return 1;
+    }
+    return s >= Quadrature.highestScale(degreesOfFreedom)
+        ? 0
+        : ChiSquaredDistribution.of(degreesOfFreedom).survivalProbability(degreesOfFreedom * s * s);
   }
 
   /**
@@ -50,50 +71,10 @@ public final class Noncentral {
     double unit = sd / Math.sqrt(n);
     return Quadrature.overScale(
         n - 1.0,
+        0,
         (high - low) / (2 * factor * sd),
-        1,
         s ->
             NORMAL.cumulativeProbability((high - factor * s * sd - mean) / unit)
                 - NORMAL.cumulativeProbability((low + factor * s * sd - mean) / unit));
-  }
-
-  /**
-   * The probability of a noncentral F variable beyond {@code f}: the power of a test that finds
-   * something from {@code f} on. With one degree of freedom above it is that of a two-sided t test.
-   *
-   * @param f at least 0
-   * @param above degrees of freedom of the numerator, above 0
-   * @param below degrees of freedom of the denominator, above 0
-   * @param shift the noncentrality parameter λ, at least 0: the square of δ for one degree above
-   */
-  public static double fBeyond(double f, double above, double below, double shift) {
-    if (!(f > 0)) {
-      return 1;
-    }
-    double share = below / (below + above * f);
-    double half = shift / 2;
-    int mode = (int) half;
-    double largest = half == 0 ? 1 : Math.exp(mode * Math.log(half) - half - logFactorial(mode));
-    double sum = 0;
-    double weight = largest;
-    for (int j = mode; weight > NEGLIGIBLE * largest; j++) {
-      sum += weight * beyond(share, above, below, j);
-      weight *= half / (j + 1);
-    }
-    weight = largest;
-    for (int j = mode; j > 0 && weight > NEGLIGIBLE * largest; j--) {
-      weight *= j / half;
-      sum += weight * beyond(share, above, below, j - 1);
-    }
-    return Math.min(1, sum);
-  }
-
-  /** Of the central variable with {@code 2j} more degrees of freedom above. */
-  private static double beyond(double share, double above, double below, int j) {
-    return RegularizedBeta.value(share, below / 2, above / 2 + j);
-  }
-
-  private static double logFactorial(int n) {
-    return LogGamma.value(n + 1.0);
   }
 }

@@ -14,6 +14,12 @@ final class Quadrature {
   /** Below this, much happens near 0, where the nodes then are crowded. */
   private static final double FEW = 6;
 
+  /** Beyond so many of its own standard deviations, about, {@code s} counts for nothing. */
+  private static final double SCALE_REACH = 9;
+
+  /** From so many degrees of freedom on a standard deviation counts as known. */
+  static final double KNOWN_WELL = 1e7;
+
   private static final int NORMAL_PANELS = 8;
 
   private static final double ROOT_OF_TWO_PI = Math.sqrt(2 * Math.PI);
@@ -73,20 +79,19 @@ final class Quadrature {
    * true one; of 1 for infinite degrees of freedom.
    */
   static double overScale(double degreesOfFreedom, DoubleUnaryOperator f) {
-    return overScale(degreesOfFreedom, Double.POSITIVE_INFINITY, 1, f);
+    return overScale(degreesOfFreedom, 0, Double.POSITIVE_INFINITY, f);
   }
 
   /**
-   * The same of a function that is 0 from {@code end} on, where it may have a corner.
-   *
-   * @param finer how many times finer than for a smooth function to look, at least 1
+   * The part of it from one {@code s} to another, where the function may have corners: it must be
+   * smooth in between, on the scale of what lies between, or of the scatter of {@code s}.
    */
-  static double overScale(double degreesOfFreedom, double end, int finer, DoubleUnaryOperator f) {
-    if (degreesOfFreedom > 1e7) {
-      return end > 1 ? f.applyAsDouble(1) : 0;
+  static double overScale(
+      double degreesOfFreedom, double start, double end, DoubleUnaryOperator f) {
+    if (degreesOfFreedom > KNOWN_WELL) {
+      return start <= 1 && 1 < end ? f.applyAsDouble(1) : 0;
     }
     double half = degreesOfFreedom / 2;
-    double reach = 9 / Math.sqrt(2 * degreesOfFreedom);
     double constant = Math.log(2) + half * Math.log(half) - LogGamma.value(half);
     DoubleUnaryOperator weighted =
         s ->
@@ -94,14 +99,28 @@ final class Quadrature {
                 ? 0
                 : Math.exp(constant + (degreesOfFreedom - 1) * Math.log(s) - half * s * s)
                     * f.applyAsDouble(s);
-    double to = Math.min(end, 1 + reach);
-    double from = Math.max(0, 1 - reach);
-    if (to <= from) {
+    double from = Math.max(start, lowestScale(degreesOfFreedom));
+    double to = Math.min(end, highestScale(degreesOfFreedom));
+    if (!(from < to)) {
       return 0;
     }
     return degreesOfFreedom < FEW
         ? integrate(
-            u -> 3 * u * u * weighted.applyAsDouble(u * u * u), 0, Math.cbrt(to), 16 * finer)
-        : integrate(weighted, from, to, 6 * finer);
+            u -> 3 * u * u * weighted.applyAsDouble(u * u * u), Math.cbrt(from), Math.cbrt(to), 16)
+        : integrate(weighted, from, to, 6);
+  }
+
+  /** The lowest {@code s} that counts for anything. */
+  static double lowestScale(double degreesOfFreedom) {
+    return degreesOfFreedom < FEW ? 0 : Math.max(0, 1 - SCALE_REACH / root(degreesOfFreedom));
+  }
+
+  /** The highest {@code s} that counts for anything. */
+  static double highestScale(double degreesOfFreedom) {
+    return 1 + SCALE_REACH / root(degreesOfFreedom);
+  }
+
+  private static double root(double degreesOfFreedom) {
+    return Math.sqrt(2 * degreesOfFreedom);
   }
 }

@@ -66,7 +66,7 @@ public final class RandomIntercept {
       return Optional.empty();
     }
     Grouped data = new Grouped(x, y.clone(), groups.clone(), count);
-    if (!(data.squaresWithin() > 1e-20 * data.squares())) {
+    if (!(data.squaresWithin() > 1e-20 * data.squares()) || !data.canBeTold()) {
       return Optional.empty();
     }
     double ratio = data.bestRatio();
@@ -173,13 +173,22 @@ public final class RandomIntercept {
 
     /** The fit for a ratio of the variance between groups to that within. */
     LinearFit whitened(double ratio) {
+      return fit(ratio).orElseThrow(); // as it is with the least and the largest ratio
+    }
+
+    private Optional<LinearFit> fit(double ratio) {
       double[] taken = taken(ratio);
       Regressors rows = Regressors.none(y.length);
       for (int j = 0; j < x.size(); j++) {
         rows = rows.and(x.names().get(j), whitened(x.column(j), taken));
       }
-      // the columns were independent before, and this keeps them so
-      return LinearFit.of(rows, whitened(y, taken)).orElseThrow();
+      return LinearFit.of(rows, whitened(y, taken));
+    }
+
+    /** Whether the columns stay independent when what groups share is taken from them. */
+    boolean canBeTold() {
+      double most = TRIED[TRIED.length - 1];
+      return fit(most * most).isPresent();
     }
 
     /** The part of each group's mean to take from its rows. */

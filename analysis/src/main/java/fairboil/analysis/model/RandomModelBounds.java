@@ -1,5 +1,6 @@
 package fairboil.analysis.model;
 
+import fairboil.analysis.figure.Deviations;
 import java.util.Arrays;
 import java.util.List;
 import java.util.random.RandomGenerator;
@@ -42,10 +43,10 @@ public final class RandomModelBounds {
             .toArray();
     int count = averages.length;
     double mean = Arrays.stream(averages).average().orElseThrow();
-    double between = Arrays.stream(averages).map(a -> (a - mean) * (a - mean)).sum();
+    double between = Deviations.squares(averages);
     double inverse = groups.stream().mapToDouble(group -> 1.0 / group.length).sum() / count;
     int degreesOfFreedom = groups.stream().mapToInt(group -> group.length - 1).sum();
-    double within = groups.stream().mapToDouble(RandomModelBounds::squares).sum();
+    double within = groups.stream().mapToDouble(Deviations::squares).sum();
     UniformRandomProvider source = random::nextLong;
     ContinuousDistribution.Sampler ofBetween =
         ChiSquaredDistribution.of(count - 1.0).createSampler(source);
@@ -65,11 +66,6 @@ public final class RandomModelBounds {
             between / (count - 1)
                 + (degreesOfFreedom > 0 ? (1 - inverse) * within / degreesOfFreedom : 0));
     return new RandomModelBounds(mean, total, means, deviations);
-  }
-
-  private static double squares(double[] values) {
-    double mean = Arrays.stream(values).average().orElseThrow();
-    return Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum();
   }
 
   /** The mean of the means of groups. */

@@ -1,5 +1,6 @@
 package fairboil.analysis.model;
 
+import fairboil.analysis.figure.Deviations;
 import fairboil.analysis.figure.Interval;
 import java.util.Arrays;
 import java.util.List;
@@ -42,19 +43,14 @@ public final class RandomModelPower {
   public static RandomModelPower of(List<double[]> groups, long seed) {
     double[] means = groups.stream().mapToDouble(RandomModelPower::mean).toArray();
     int df = groups.stream().mapToInt(group -> group.length - 1).sum();
-    double within = df == 0 ? 0 : groups.stream().mapToDouble(g -> squares(g)).sum() / df;
+    double within = df == 0 ? 0 : groups.stream().mapToDouble(Deviations::squares).sum() / df;
     double inverse = groups.stream().mapToDouble(g -> 1.0 / g.length).average().orElseThrow();
-    double ofMeans = Math.max(squares(means) / (means.length - 1), within * inverse);
+    double ofMeans = Math.max(Deviations.squares(means) / (means.length - 1), within * inverse);
     return new RandomModelPower(mean(means), ofMeans, within, inverse, seed);
   }
 
   private static double mean(double[] values) {
     return Arrays.stream(values).average().orElseThrow();
-  }
-
-  private static double squares(double[] values) {
-    double mean = mean(values);
-    return Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum();
   }
 
   /**

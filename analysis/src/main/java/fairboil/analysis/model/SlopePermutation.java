@@ -6,13 +6,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.random.RandomGenerator;
+import java.util.stream.DoubleStream;
 
 /**
  * How often a slope as steep would come about if the x of a stratum had nothing to do with its y:
  * by dealing them out anew within strata (Fisher, The Design of Experiments, 1935).
  *
  * @param pValue the share of deals with a slope as steep, the one at hand among them
- * @param floor the smallest share that this many points can give
+ * @param floor the smallest share that any deal of these points gives, the share of the steepest:
+ *     where all were tried 1 in all deals, for it is as steep as itself; 2 where another is as
+ *     steep the other way, as where x or y have equal steps; more where values are equal. Where
+ *     deals were sampled 1 in them
  * @param method whether all deals were tried
  */
 public record SlopePermutation(double pValue, double floor, Method method) {
@@ -46,10 +50,12 @@ public record SlopePermutation(double pValue, double floor, Method method) {
     double limit = Math.abs(parts.product()) - ROUNDING * parts.scale();
     double deals = parts.deals();
     if (deals <= MOST_DEALS) {
-      long[] counts = new long[2];
-      parts.deal(0, 0, 0, limit, counts);
+      double[] steepness = parts.allDeals();
+      double steepest = Arrays.stream(steepness).max().orElseThrow();
       return new SlopePermutation(
-          (double) counts[0] / counts[1], Math.min(1, 2 / deals), Method.ALL);
+          share(steepness, limit),
+          share(steepness, steepest - ROUNDING * parts.scale()),
+          Method.ALL);
     }
     int asSteep = 1;
     for (int i = 0; i < SAMPLED; i++) {
@@ -59,6 +65,11 @@ public record SlopePermutation(double pValue, double floor, Method method) {
     }
     return new SlopePermutation(
         (double) asSteep / (SAMPLED + 1), 1.0 / (SAMPLED + 1), Method.SAMPLE);
+  }
+
+  private static double share(double[] steepness, double limit) {
+    long asSteep = Arrays.stream(steepness).filter(each -> each >= limit).count();
+    return (double) asSteep / steepness.length;
   }
 
   /** The points of each stratum, both coordinates less their means. */
@@ -112,21 +123,27 @@ public record SlopePermutation(double pValue, double floor, Method method) {
       return deals;
     }
 
-    /** Deals out the rest of a stratum, then the strata after it; counts steep ones, and all. */
-    void deal(int part, int from, double sum, double limit, long[] counts) {
+    /** The steepness of every deal. */
+    double[] allDeals() {
+      DoubleStream.Builder steepness = DoubleStream.builder();
+      deal(0, 0, 0, steepness);
+      return steepness.build().toArray();
+    }
+
+    /** Deals out the rest of a stratum, then the strata after it. */
+    private void deal(int part, int from, double sum, DoubleStream.Builder steepness) {
       if (part == xs.size()) {
-        counts[1]++;
-        counts[0] += Math.abs(sum) >= limit ? 1 : 0;
+        steepness.add(Math.abs(sum));
         return;
       }
       double[] x = xs.get(part);
       if (from == x.length) {
-        deal(part + 1, 0, sum, limit, counts);
+        deal(part + 1, 0, sum, steepness);
         return;
       }
       for (int i = from; i < x.length; i++) {
         swap(x, from, i);
-        deal(part, from + 1, sum + x[from] * ys.get(part)[from], limit, counts);
+        deal(part, from + 1, sum + x[from] * ys.get(part)[from], steepness);
         swap(x, from, i);
       }
     }

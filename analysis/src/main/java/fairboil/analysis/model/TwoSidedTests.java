@@ -21,8 +21,12 @@ public final class TwoSidedTests {
    */
   public static double detection(
       double effect, double standardError, double degreesOfFreedom, double factor) {
-    double shift = effect / standardError;
-    return Noncentral.fBeyond(factor * factor, 1, degreesOfFreedom, shift * shift);
+    double shift = Math.abs(effect / standardError);
+    double beyond =
+        1
+            - Noncentral.t(factor, degreesOfFreedom, shift)
+            + Noncentral.t(-factor, degreesOfFreedom, shift);
+    return Math.max(0, Math.min(1, beyond));
   }
 
   /**
@@ -40,8 +44,8 @@ public final class TwoSidedTests {
     double room = margin / standardError;
     return Quadrature.overScale(
         degreesOfFreedom,
+        0,
         room / factor,
-        1,
         s -> Math.max(0, 2 * NORMAL.cumulativeProbability(room - factor * s) - 1));
   }
 

@@ -1,5 +1,6 @@
 package fairboil.analysis.model;
 
+import fairboil.analysis.figure.Deviations;
 import fairboil.analysis.figure.Interval;
 import java.util.Arrays;
 import java.util.List;
@@ -42,7 +43,9 @@ public record VarianceComponents(
         families.stream()
             .filter(family -> !family.isEmpty())
             .mapToDouble(
-                family -> squares(family.stream().mapToDouble(VarianceComponents::mean).toArray()))
+                family ->
+                    Deviations.squares(
+                        family.stream().mapToDouble(VarianceComponents::mean).toArray()))
             .sum();
     int between = families.stream().mapToInt(family -> Math.max(0, family.size() - 1)).sum();
     return of(groups, squares, between);
@@ -65,7 +68,7 @@ public record VarianceComponents(
       return Optional.empty();
     }
     double size = groups.size() / groups.stream().mapToDouble(group -> 1.0 / group.length).sum();
-    double within = groups.stream().mapToDouble(VarianceComponents::squares).sum();
+    double within = groups.stream().mapToDouble(Deviations::squares).sum();
     return Optional.of(
         new VarianceComponents(
             degreesOfFreedom + 1,
@@ -125,7 +128,9 @@ public record VarianceComponents(
     double down = square(g1 * between) + square(h2 * within) + g12 * between * within;
     double up = square(h1 * between) + square(g2 * within) + h12 * between * within;
     double difference = between - within;
-    return new Interval(sd(difference - Math.sqrt(down)), sd(difference + Math.sqrt(up)));
+    // for small mean squares the cross terms may outweigh the squares, by rounding or in truth
+    return new Interval(
+        sd(difference - Math.sqrt(Math.max(0, down))), sd(difference + Math.sqrt(Math.max(0, up))));
   }
 
   /**
@@ -177,11 +182,6 @@ public record VarianceComponents(
 
   private static double mean(double[] values) {
     return Arrays.stream(values).average().orElseThrow();
-  }
-
-  private static double squares(double[] values) {
-    double mean = mean(values);
-    return Arrays.stream(values).map(value -> square(value - mean)).sum();
   }
 
   private static double square(double value) {

@@ -3,13 +3,13 @@ package fairboil.analysis.plan;
 import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.figure.Deviations;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.model.LinearFit;
 import fairboil.analysis.model.Regressors;
 import fairboil.analysis.model.VarianceComponents;
 import fairboil.analysis.run.RunResult;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -87,7 +87,7 @@ final class Scatters {
               + asked.measure().label()
               + ", so its scatter from burn to burn is not known; state it with --burn-sd.");
     }
-    double squares = groups.stream().mapToDouble(Scatters::squares).sum();
+    double squares = groups.stream().mapToDouble(Deviations::squares).sum();
     return Spread.estimated(
         Math.sqrt(squares / degreesOfFreedom),
         VarianceComponents.intervalOfSd(squares, degreesOfFreedom, TWO_SIDED).high(),
@@ -117,10 +117,5 @@ final class Scatters {
     double quantile =
         ChiSquaredDistribution.of(degreesOfFreedom).inverseCumulativeProbability(UPPER_TAIL);
     return Math.sqrt(known.between() * degreesOfFreedom / quantile / known.size());
-  }
-
-  private static double squares(double[] values) {
-    double mean = Arrays.stream(values).average().orElseThrow();
-    return Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum();
   }
 }

@@ -22,6 +22,9 @@ final class FlameAnalysis {
 
   private static final double ROOT_12 = Math.sqrt(12);
 
+  /** A bead no further above the air is as warm as the air: a judgement. */
+  private static final double AS_AIR_KELVINS = 15;
+
   private final RunContext context;
   private final PreparedLog log;
   private final Timeline timeline;
@@ -40,6 +43,9 @@ final class FlameAnalysis {
       return FlameResult.unknown(
           log.time().isEmpty() ? log.lacking() : "the log has no flame column");
     }
+    if (sawNoFire(flame.get())) {
+      return FlameResult.unknown("its flame probe never rose clearly above the air");
+    }
     Figure steady = steady(flame.get());
     Peak peak = peak(flame.get().trace());
     if (peak instanceof Peak.Held held) {
@@ -47,6 +53,24 @@ final class FlameAnalysis {
     }
     Figure none = Figure.unknown(((Peak.None) peak).reason());
     return new FlameResult(none, none, none, none, none, steady);
+  }
+
+  /** Tells of a probe that is dead, fell out, or has another's role. */
+  private boolean sawNoFire(PreparedChannel flame) {
+    double highest = flame.trace().highest();
+    if (!(ambient.isKnown() && highest <= ambient.orNaN() + AS_AIR_KELVINS)) {
+      return false;
+    }
+    context
+        .findings()
+        .warning(
+            flame.place(),
+            Findings.words(
+                "the flame probe never rose clearly above the air: it read %.1f °C at most, and the"
+                    + " air was %.1f °C",
+                highest, ambient.orNaN()),
+            "check the probe, its wiring, and the column's role in sensors.csv");
+    return true;
   }
 
   private Peak peak(Trace trace) {

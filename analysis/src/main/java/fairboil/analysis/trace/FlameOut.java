@@ -33,7 +33,7 @@ public final class FlameOut {
     Trace burn = trace.between(from, Double.POSITIVE_INFINITY).withoutMissing();
     int size = burn.size();
     double usual = usual(burn, ambient);
-    if (size == 0 || usual - ambient < LEAST_RISE_KELVINS) {
+    if (!(usual - ambient >= LEAST_RISE_KELVINS)) {
       return Optional.empty();
     }
     int last = lastAbove(burn, size - 1, ambient + SHARE * (usual - ambient));
@@ -64,16 +64,18 @@ public final class FlameOut {
   }
 
   /**
-   * The value that a quarter of the readings with the flame up are above; NaN for none. Up is above
-   * half the rise of the hottest: a long glow after a short burn does not count.
+   * The value that a quarter of the readings with the flame up are above; NaN where none rose above
+   * the air. Up is above half the rise of the hottest: a long glow after a short burn does not
+   * count.
    */
   private static double usual(Trace burn, double ambient) {
     double[] sorted = burn.values().clone();
     Arrays.sort(sorted);
-    if (sorted.length == 0) {
+    double hottest =
+        sorted.length == 0 ? Double.NaN : sorted[(int) (HOT_SHARE * (sorted.length - 1))];
+    if (!(hottest > ambient)) {
       return Double.NaN;
     }
-    double hottest = sorted[(int) (HOT_SHARE * (sorted.length - 1))];
     int up = Arrays.binarySearch(sorted, ambient + (hottest - ambient) / 2);
     int first = up < 0 ? -up - 1 : up;
     return sorted[first + (sorted.length - 1 - first) * 3 / 4];

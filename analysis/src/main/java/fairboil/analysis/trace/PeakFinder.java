@@ -28,6 +28,10 @@ public final class PeakFinder {
   private static final double NOISE_LEFT_IN_SMOOTH = 9.0 / 4 / (2 * SMOOTH_HOLDS);
 
   private static final double FEWEST_HOLDS_FOR_BIAS = 3;
+
+  /** From 2 standard deviations below the highest mean to 4 above it, in thirds of one. */
+  private static final int RISE_STEPS = 18;
+
   private static final NormalDistribution STANDARD_NORMAL = NormalDistribution.of(0, 1);
 
   private final HeldAverages averages;
@@ -145,7 +149,8 @@ public final class PeakFinder {
     double[] blocks = blocksNear(means, length, highest - 3 * spread);
     double step = spread / 3;
     double rise = 0;
-    for (double x = highest - 2 * spread + step / 2; x < highest + 4 * spread; x += step) {
+    for (int i = 0; i < RISE_STEPS; i++) { // counted: a step may be lost in a high level
+      double x = highest - 2 * spread + (i + 0.5) * step;
       double below = 1;
       for (double mean : blocks) {
         below *= STANDARD_NORMAL.cumulativeProbability((x - mean) / spread);

@@ -83,6 +83,15 @@ public final class Trace {
     return lowest;
   }
 
+  /** The highest of the readings that are there; NaN for none. */
+  public double highest() {
+    double highest = Double.NaN;
+    for (double value : celsius) {
+      highest = value > highest || Double.isNaN(highest) ? value : highest;
+    }
+    return highest;
+  }
+
   /** The median of the readings that are there; NaN for none. */
   public double median() {
     return Robust.median(celsius);

@@ -74,6 +74,50 @@ class ResamplingTest {
     assertThat(test.floor()).isCloseTo(2 / 24.0, within(1e-12));
   }
 
+  /**
+   * Of the 24 orders of 1, 2, 3, 7 against 1, 2, 4, 9 the sorted one is the steepest, by hand: sums
+   * of products about the means 28 and, sorted the other way, −22, so that no other is as steep.
+   */
+  @Test
+  void unequalStepsAreAsSteepInOneDealOf24() {
+    SlopePermutation test =
+        SlopePermutation.of(
+            new double[] {1, 2, 3, 7},
+            new double[] {1, 2, 4, 9},
+            Collections.nCopies(4, "one"),
+            new SplittableRandom(1));
+    assertThat(test.pValue()).isCloseTo(1 / 24.0, within(1e-12));
+    assertThat(test.floor()).isCloseTo(1 / 24.0, within(1e-12));
+  }
+
+  /** Two equal y can change places: each slope comes twice at least. */
+  @Test
+  void equalValuesRaiseTheFloor() {
+    double[] x = {1, 2, 3, 7};
+    double[] y = {1, 1, 4, 9};
+    SlopePermutation test =
+        SlopePermutation.of(x, y, Collections.nCopies(4, "one"), new SplittableRandom(1));
+    assertThat(test.floor()).isCloseTo(2 / 24.0, within(1e-12));
+    double[] flat = {5, 5, 5, 5};
+    assertThat(
+            SlopePermutation.of(x, flat, Collections.nCopies(4, "one"), new SplittableRandom(1))
+                .floor())
+        .isOne();
+  }
+
+  @Test
+  void noShareLiesUnderTheFloor() {
+    SplittableRandom random = new SplittableRandom(7);
+    for (int i = 0; i < 300; i++) {
+      int n = 2 + random.nextInt(5);
+      double[] x = random.doubles(n).map(v -> Math.floor(4 * v)).toArray();
+      double[] y = random.doubles(n).toArray();
+      List<String> strata = random.ints(n, 0, 2).mapToObj(String::valueOf).toList();
+      SlopePermutation test = SlopePermutation.of(x, y, strata, random);
+      assertThat(test.pValue()).isBetween(test.floor(), 1.0);
+    }
+  }
+
   /** Two strata of three: 36 deals; the steepest comes about twice, once each way. */
   @Test
   void dealsStayWithinStrata() {

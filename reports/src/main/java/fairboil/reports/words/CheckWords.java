@@ -14,6 +14,7 @@ import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -117,7 +118,7 @@ public final class CheckWords {
             + " of all deals ("
             + checks.exactness().label()
             + (deals.method() == Method.ALL
-                ? "; with this many builds"
+                ? "; with these builds"
                 : "; with " + Display.whole(Math.round(1 / deals.floor())) + " deals tried")
             + " it cannot be less than "
             + leastShare(deals.floor())
@@ -213,9 +214,13 @@ public final class CheckWords {
     return share < 0.001 ? "fewer than 0.1\u00a0%" : Display.percent(share);
   }
 
-  private static String leastShare(double share) {
-    return share < 0.0005
-        ? new BigDecimal(100 * share).round(new MathContext(1)).toPlainString() + "\u00a0%"
+  /** Rounded down where {@link #share} has no number: no share may lie under the least. */
+  static String leastShare(double share) {
+    return share < 0.001
+        ? BigDecimal.valueOf(100 * share)
+                .round(new MathContext(1, RoundingMode.DOWN))
+                .toPlainString()
+            + "\u00a0%"
         : Display.percent(share);
   }
 

@@ -188,7 +188,7 @@ public final class EffectWords {
     return switch (effect.verdict()) {
       case FALLS -> conclusion(Labels.less(response), response);
       case RISES -> conclusion(Labels.more(response), response);
-      case NOT_SETTLED, TOO_FEW_BUILDS, NO_SPREAD, NO_SCATTER ->
+      case NOT_SETTLED, TOO_FEW_BUILDS, NO_SPREAD, NO_SCATTER, NO_SCATTER_ABOUT_LINE ->
           "the interval holds zero, so these data do not settle whether hole position matters";
     };
   }
@@ -218,6 +218,12 @@ public final class EffectWords {
               + " have the same "
               + effect.response().label()
               + ", so that an effect of hole error on it cannot be seen.";
+      case NO_SCATTER_ABOUT_LINE ->
+          "The mean "
+              + effect.response().label()
+              + " of the "
+              + Plural.of(builds, "build")
+              + " follows their hole error exactly: without scatter nothing tells how sure that is.";
       default -> tooFew(effect, builds);
     };
   }

@@ -64,7 +64,7 @@ class FewDataCommandTest {
         .contains("Every build has the same mean normalised boil time")
         .contains("of 2 claims, 2 are not settled");
     assertThat(Files.readString(at("out/index.html")))
-        .contains("all values are the same, so they have no scatter to judge it by");
+        .contains("the values do not scatter at all, so there is nothing to judge it by");
   }
 
   private Path at(String name) {

@@ -51,7 +51,7 @@ class CheckWordsTest {
             "The median of the slopes between pairs of builds, which no single build can drag, is"
                 + " −9.0 °C per mm (96 % interval −15.0 to −3.0).",
             "Dealing the hole errors out anew among the builds of each design gives a slope as"
-                + " steep in fewer than 0.1 % of all deals (exact; with this many builds it cannot"
+                + " steep in fewer than 0.1 % of all deals (exact; with these builds it cannot"
                 + " be less than 0.01 %).",
             "The run that pulls hardest is T1-2: without it the slope would be −8.0 °C per mm (95 %"
                 + " interval −14.0 to −2.0).",
@@ -109,11 +109,19 @@ class CheckWordsTest {
     assertThat(words.sentences(few).stream().map(it -> it.replace('\u00a0', ' ')))
         .containsExactly(
             "Dealing the hole errors out anew among the builds of each design gives a slope as"
-                + " steep in 25 % of all deals (exact; with this many builds it cannot be less than"
+                + " steep in 25 % of all deals (exact; with these builds it cannot be less than"
                 + " 8.3 %): too few builds for this to settle anything.",
             "As holes get worse, the means of the builds bend upwards from the line. Where the truth"
                 + " is straight, chance makes such a bend in 5 % of studies: a question for the next"
                 + " tests. If it is real, the line is only an average.");
+  }
+
+  /** Both are under 0.1 %, and the least may not be rounded up to it. */
+  @Test
+  void theLeastShareIsNeverSaidToBeMoreThanTheShare() {
+    assertThat(CheckWords.leastShare(0.00096)).isEqualTo("0.09\u00a0%");
+    assertThat(CheckWords.leastShare(0.0003)).isEqualTo("0.03\u00a0%");
+    assertThat(CheckWords.leastShare(1 / 36.0)).isEqualTo("2.8\u00a0%");
   }
 
   private static EffectRow slope(double estimate, double low, double high) {
