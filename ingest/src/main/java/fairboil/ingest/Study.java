@@ -42,6 +42,7 @@ public final class Study {
   private final Map<Key, Build> buildByKey;
   private final Map<Key, Pot> potByKey;
   private final Map<Key, List<Mark>> marksByRun = new HashMap<>();
+  private final Map<Key, List<Mark>> askedByRun = new HashMap<>();
 
   /**
    * A study of what its sheets hold; see the method of each name for what it is. Lists are copied.
@@ -102,9 +103,12 @@ public final class Study {
     this.buildByKey = firstByKey(builds, Build::key);
     this.potByKey = firstByKey(pots, Pot::key);
     for (Mark mark : marks) {
-      marksByRun.computeIfAbsent(mark.run(), run -> new ArrayList<>()).add(mark);
+      (mark.isAsked() ? askedByRun : marksByRun)
+          .computeIfAbsent(mark.run(), run -> new ArrayList<>())
+          .add(mark);
     }
     marksByRun.replaceAll((run, some) -> List.copyOf(some));
+    askedByRun.replaceAll((run, some) -> List.copyOf(some));
   }
 
   private static <T> Map<Key, T> firstByKey(List<T> things, Function<T, Key> key) {
@@ -164,7 +168,7 @@ public final class Study {
     return runs;
   }
 
-  /** The stopwatch marks, in the order of {@code stopwatch.csv}. */
+  /** The stopwatch marks, those asked about too, in the order of {@code stopwatch.csv}. */
   public List<Mark> marks() {
     return marks;
   }
@@ -209,9 +213,14 @@ public final class Study {
     return Optional.ofNullable(potByKey.get(key));
   }
 
-  /** The marks of a run, in the order of the sheet. */
+  /** The marks of a run that may be used, in the order of the sheet. */
   public List<Mark> marksOf(Key run) {
     return marksByRun.getOrDefault(run, List.of());
+  }
+
+  /** The marks of a run whose times are asked about, in the order of the sheet. */
+  public List<Mark> askedOf(Key run) {
+    return askedByRun.getOrDefault(run, List.of());
   }
 
   @Override

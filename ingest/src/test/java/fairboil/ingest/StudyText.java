@@ -107,6 +107,9 @@ final class StudyText {
           + " s of the day"
           + time.date().map(date -> " on " + date).orElse("");
     }
+    if (value instanceof ClockTime.Asked) {
+      return "asked";
+    }
     if (value instanceof PotGiven.EmptyMass pot) {
       return value(pot.mass());
     }

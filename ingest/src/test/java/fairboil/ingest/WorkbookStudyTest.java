@@ -309,6 +309,25 @@ class WorkbookStudyTest {
         .anyMatch(text -> text.contains("stopwatch, cell C3: error: "));
   }
 
+  /** 1:30, 24:30 and 30:30 on a stopwatch, which workbooks keep as hours and days. */
+  @Test
+  void minutesAndSecondsKeptAsHoursAreAsked() throws Exception {
+    tab("runs", "run|build", "1|A");
+    tab(
+        "stopwatch",
+        "run|event|time",
+        "1|lit|=0 h:mm:ss AM/PM",
+        "1|pot on|=0.0625 h:mm:ss AM/PM",
+        "1|boil|=1.02083333333333 [h]:mm:ss",
+        "1|flame out|=1.27083333333333 m/d/yy h:mm");
+    save("study.xlsx");
+
+    assertThat(findings(read()))
+        .anyMatch(text -> text.contains("cell C3: error: “1:30:00 AM”") && text.contains("1m30s"))
+        .anyMatch(text -> text.contains("cell C4: error: ") && text.contains("24m30s"))
+        .anyMatch(text -> text.contains("cell C5: error: ") && text.contains("into a date"));
+  }
+
   /** A log that was saved as a workbook is read from its first tab, row for line. */
   @Test
   void aLogMayBeAWorkbook() throws Exception {

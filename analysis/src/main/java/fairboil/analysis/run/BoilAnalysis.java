@@ -9,9 +9,7 @@ import fairboil.analysis.trace.Boil;
 import fairboil.ingest.choice.BoilTimeSource;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Outcome;
-import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.Dimension;
-import fairboil.ingest.sheet.Mark;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
 import java.util.Optional;
@@ -33,6 +31,7 @@ final class BoilAnalysis {
   private final EventTimes events;
   private final WaterShown water;
   private final Figure boilingPoint;
+  private final PlausibleBoil plausible;
 
   BoilAnalysis(
       RunContext context,
@@ -45,11 +44,12 @@ final class BoilAnalysis {
     this.events = events;
     this.water = water;
     this.boilingPoint = boilingPoint;
+    this.plausible = new PlausibleBoil(context, log);
   }
 
   BoilResult result() {
-    Figure byLog = logInterval(start(), events.boilTimeStart());
-    Figure byStopwatch = stopwatchInterval(start(), events.boilTimeStart());
+    Figure byLog = boilTimeByLog();
+    Figure byStopwatch = boilTimeByStopwatch();
     compare(byLog, byStopwatch);
     Optional<BoilTimeFrom> from = choose(byLog, byStopwatch);
     return new BoilResult(
@@ -64,22 +64,39 @@ final class BoilAnalysis {
         burnTime());
   }
 
-  private OptionalDouble start() {
-    return events.timeline().boilTimeStart();
+  private Figure boilTimeByLog() {
+    return water
+        .whyNot()
+        .or(events::whyNoStart)
+        .map(Figure::unknown)
+        .orElseGet(() -> logInterval(start(), events.boilTimeStart()));
   }
 
-  private Figure logInterval(OptionalDouble from, Event event) {
-    if (water.boil() instanceof Boil.NotSeen not) {
-      return Figure.unknown(not.reason());
+  private Figure boilTimeByStopwatch() {
+    return notMarked()
+        .or(events::whyNoStart)
+        .map(Figure::unknown)
+        .orElseGet(() -> stopwatchInterval(start(), events.boilTimeStart()));
+  }
+
+  private Optional<String> notMarked() {
+    if (events.at(Event.BOIL).isPresent()) {
+      return Optional.empty();
     }
-    Boil.Seen seen = (Boil.Seen) water.boil();
-    if (from.isEmpty()) {
-      return Figure.unknown("neither lighting nor setting the pot on was marked or seen");
-    }
+    return Optional.of(
+        events.isAsked(Event.BOIL) ? "the mark of boil is asked about" : "nobody marked the boil");
+  }
+
+  private double start() {
+    return events.timeline().boilTimeStart().orElseThrow();
+  }
+
+  private Figure logInterval(double from, Event event) {
+    Boil.Seen seen = water.seen().orElseThrow();
     if (events.apart().isPresent() && events.isMarked(event)) {
       return Figure.unknown(events.apart().get());
     }
-    double seconds = seen.at() - from.getAsDouble();
+    double seconds = seen.at() - from;
     return seconds > 0
         ? logBudget(seen, event).around(seconds, Dimension.DURATION)
         : Figure.unknown("the log shows the boil before the fire was lit");
@@ -99,25 +116,12 @@ final class BoilAnalysis {
             Influence.CLOCK_JOINING, events.isMarked(start) ? events.joining() : 0));
   }
 
-  private Figure stopwatchInterval(OptionalDouble from, Event event) {
-    OptionalDouble boil = events.at(Event.BOIL);
-    if (boil.isEmpty()) {
-      return Figure.unknown("nobody marked the boil");
-    }
-    if (from.isEmpty()) {
-      return Figure.unknown("neither lighting nor setting the pot on was marked or seen");
-    }
+  private Figure stopwatchInterval(double from, Event event) {
     if (events.apart().isPresent() && !events.isMarked(event)) {
       return Figure.unknown(events.apart().get());
     }
-    double seconds = boil.getAsDouble() - from.getAsDouble();
+    double seconds = events.at(Event.BOIL).orElseThrow() - from;
     if (seconds <= 0) {
-      context
-          .findings()
-          .error(
-              boilMark(),
-              "the boil is marked before " + event.label(),
-              "check the times of this run and at which event the stopwatch was started");
       return Figure.unknown("the boil is marked before " + event.label());
     }
     double pressed = Math.hypot(events.uncertainty(event), events.uncertainty(Event.BOIL));
@@ -126,15 +130,6 @@ final class BoilAnalysis {
             BudgetLine.independent(Influence.STOPWATCH, pressed),
             BudgetLine.independent(Influence.CLOCK_JOINING, joined))
         .around(seconds, Dimension.DURATION);
-  }
-
-  private Place boilMark() {
-    for (Mark mark : context.study().marksOf(context.run().key())) {
-      if (mark.event().filter(Event.BOIL::equals).isPresent()) {
-        return mark.time().place();
-      }
-    }
-    return context.run().row().place();
   }
 
   private void compare(Figure byLog, Figure byStopwatch) {
@@ -147,7 +142,7 @@ final class BoilAnalysis {
       context
           .findings()
           .warning(
-              boilMark(),
+              plausible.boilMark(),
               Findings.words(
                   "the boil was marked %.0f s %s than the log shows it",
                   Math.abs(apart), apart > 0 ? "later" : "earlier"),
@@ -199,11 +194,16 @@ final class BoilAnalysis {
       return Figure.unknown("when the water boiled is not known");
     }
     if (lit.isEmpty()) {
-      return Figure.unknown("lighting was neither marked nor seen");
+      return Figure.unknown(
+          events.isAsked(Event.LIT)
+              ? "the mark of lit is asked about"
+              : "lighting was neither marked nor seen");
     }
-    return from.get() == BoilTimeFrom.STOPWATCH
-        ? stopwatchInterval(lit, Event.LIT)
-        : logInterval(lit, Event.LIT);
+    Figure time =
+        from.get() == BoilTimeFrom.STOPWATCH
+            ? stopwatchInterval(lit.getAsDouble(), Event.LIT)
+            : logInterval(lit.getAsDouble(), Event.LIT);
+    return plausible.litToBoil(time);
   }
 
   private Figure burnTime() {

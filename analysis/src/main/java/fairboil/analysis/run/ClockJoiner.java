@@ -76,9 +76,9 @@ final class ClockJoiner {
         mark.event().ifPresent(event -> put(marked, event, mark.time().value()));
       }
     }
-    if (kind == MarkKind.ELAPSED) {
+    if (kind == MarkKind.ELAPSED && !context.asked().contains(StopwatchZero.startEvent(context))) {
       put(marked, StopwatchZero.startEvent(context), new ClockTime.Elapsed(0, 0));
-    } else {
+    } else if (kind == MarkKind.TIME_OF_DAY) {
       StopwatchZero.litAt(context).ifPresent(lit -> put(marked, Event.LIT, lit));
     }
     return marked;

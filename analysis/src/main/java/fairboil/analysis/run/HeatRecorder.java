@@ -71,7 +71,7 @@ final class HeatRecorder {
   private Optional<Part> heating(PreparedChannel channel) {
     OptionalDouble start = events.timeline().boilTimeStart();
     OptionalDouble boil = boilAt();
-    if (start.isEmpty() || boil.isEmpty()) {
+    if (events.whyNoStart().isPresent() || boil.isEmpty()) {
       return Optional.empty();
     }
     double seconds = boil.getAsDouble() - start.getAsDouble();

@@ -39,6 +39,9 @@ final class OutcomeFinder {
     if (water.seen().isPresent() || marked()) {
       return Optional.of(Outcome.BOILED);
     }
+    if (events.isAsked(Event.BOIL)) {
+      return Optional.empty(); // somebody saw it boil, or will tell that it did not
+    }
     return stayedBelow() ? Optional.of(Outcome.DID_NOT_BOIL) : Optional.empty();
   }
 
@@ -60,7 +63,10 @@ final class OutcomeFinder {
           .findings()
           .warning(
               place,
-              "the run is told as boiled, but no boil was marked and "
+              "the run is told as boiled, but "
+                  + (events.isAsked(Event.BOIL)
+                      ? "the mark of boil is asked about and "
+                      : "no boil was marked and ")
                   + water.whyNot().orElse("the log shows none"),
               "mark the boil in stopwatch.csv, or change the outcome");
     } else if (told != Outcome.BOILED && saw) {

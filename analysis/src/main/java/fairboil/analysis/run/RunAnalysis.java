@@ -77,7 +77,8 @@ public final class RunAnalysis {
 
   private RunResult analyse(RunContext context, Prepared prepared) {
     PreparedLog log = prepared.log();
-    EventTimes events = TimelineBuilder.build(context, log);
+    PlausibleBoil plausible = new PlausibleBoil(context, log);
+    EventTimes events = plausible.marks(TimelineBuilder.build(context, log));
     AirFinder air = new AirFinder(context);
     PotFinder pots = new PotFinder(context);
     WaterFinder waters = new WaterFinder(context, pots);
@@ -86,7 +87,8 @@ public final class RunAnalysis {
     Figure boilingPoint = AirFinder.boilingPoint(pressure);
     Figure mass = waters.mass();
     Figure start = waters.start(log, events.timeline(), boilingPoint);
-    WaterShown shown = WaterShown.of(context, log, events.timeline(), boilingPoint);
+    WaterShown shown =
+        plausible.shown(events, WaterShown.of(context, log, events.timeline(), boilingPoint));
     BoilResult boil = new BoilAnalysis(context, log, events, shown, boilingPoint).result();
     EnergyAnalysis energy = new EnergyAnalysis(context, pots, mass, start, boilingPoint);
     Conditions conditions =

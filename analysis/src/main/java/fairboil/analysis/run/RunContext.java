@@ -1,6 +1,7 @@
 package fairboil.analysis.run;
 
 import fairboil.ingest.Study;
+import fairboil.ingest.choice.Event;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
@@ -8,8 +9,10 @@ import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.RunsSheet;
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * A run with what belongs to it.
@@ -51,6 +54,14 @@ record RunContext(Study study, References references, Run run, Findings findings
     return value(RunsSheet.SITE)
         .map(site -> new Key(study, name + " at " + site))
         .orElseGet(() -> new Key(study, name));
+  }
+
+  /** The events of which every mark is asked about: what stands there may mean several times. */
+  Set<Event> asked() {
+    EnumSet<Event> asked = EnumSet.noneOf(Event.class);
+    study.askedOf(run.key()).forEach(mark -> mark.event().ifPresent(asked::add));
+    study.marksOf(run.key()).forEach(mark -> mark.event().ifPresent(asked::remove));
+    return asked;
   }
 
   Place place(Column<?> column) {

@@ -15,6 +15,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Puts marks and what the trace shows on one time line. */
 final class TimelineBuilder {
@@ -24,6 +25,7 @@ final class TimelineBuilder {
   private final RunContext context;
   private final PreparedLog log;
   private final List<Mark> marks;
+  private final Set<Event> asked;
   private final ClockJoiner.Joined joined;
   private final StopwatchZero zero;
   private final List<TimedEvent> events = new ArrayList<>();
@@ -33,6 +35,7 @@ final class TimelineBuilder {
     this.context = context;
     this.log = log;
     this.marks = context.study().marksOf(context.run().key());
+    this.asked = context.asked();
     this.joined = new ClockJoiner(context, log, marks).join();
     this.zero = joined.zero();
   }
@@ -48,7 +51,8 @@ final class TimelineBuilder {
         new Timeline(builder.events),
         builder.uncertainties,
         builder.zero.uncertainty(),
-        builder.joined.whyNot());
+        builder.joined.whyNot(),
+        builder.asked);
   }
 
   private void addMarks() {
@@ -73,7 +77,7 @@ final class TimelineBuilder {
     Event start = StopwatchZero.startEvent(context);
     boolean counts =
         marks.stream().anyMatch(mark -> mark.time().value() instanceof ClockTime.Elapsed);
-    if (counts && !uncertainties.containsKey(start)) {
+    if (counts && !uncertainties.containsKey(start) && !asked.contains(start)) {
       add(Optional.of(start), start.label(), zero.seconds(), 0);
     }
     Optional<ClockTime.TimeOfDay> lit = StopwatchZero.litAt(context);

@@ -104,6 +104,11 @@ record WaterShown(
     return Figure.unknown(((Peak.None) peak).reason());
   }
 
+  /** The same, with a boil that is asked about and so counts as not seen. */
+  WaterShown asking(String reason) {
+    return new WaterShown(new Boil.NotSeen(reason), hottest, probe, lag, levelUncertainty);
+  }
+
   Optional<Boil.Seen> seen() {
     return boil instanceof Boil.Seen seen ? Optional.of(seen) : Optional.empty();
   }

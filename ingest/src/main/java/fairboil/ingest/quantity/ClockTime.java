@@ -26,4 +26,13 @@ public sealed interface ClockTime {
    */
   record TimeOfDay(double secondOfDay, Optional<LocalDate> date, double resolution)
       implements ClockTime {}
+
+  /** Something was written, but it could mean several times: it is asked about and not used. */
+  record Asked() implements ClockTime {
+
+    @Override
+    public double resolution() {
+      return 0;
+    }
+  }
 }

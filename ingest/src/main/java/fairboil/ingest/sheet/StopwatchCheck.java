@@ -16,19 +16,14 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * Looks at the marks of each run together, for what a single cell cannot show: minutes and seconds
- * that a spreadsheet turned into hours and minutes, times of day taken for times on a stopwatch,
- * and laps.
+ * Looks at the marks of each run together, for what a single cell cannot show: times that a
+ * spreadsheet turned into others ({@link TurnedTimes}), times of day taken for times on a
+ * stopwatch, and laps.
  */
 final class StopwatchCheck {
 
-  /** What spreadsheets make of 5:43: hours and minutes, with seconds that are always zero. */
-  private static final Pattern NO_SECONDS =
-      Pattern.compile("\\d{1,3}:\\d{2}:00(?:\\.0+)?(?: ?[aApP]\\.?[mM]\\.?)?");
-
   private static final Pattern MINUTES_AND_SECONDS = Pattern.compile("\\d{1,2}:\\d{2}");
 
-  private static final double LONGEST_BURN = 3 * 3600.0;
   private static final double LATE_LIGHTING = 300;
 
   /** Pairs of events of which the first is never the later. */
@@ -51,7 +46,7 @@ final class StopwatchCheck {
 
   private StopwatchCheck() {}
 
-  /** The same marks, without those that are asked about. */
+  /** The same marks; those that are asked about tell no time. */
   static SheetRows check(SheetRows sheet) {
     StopwatchCheck check = new StopwatchCheck();
     Map<List<String>, List<Row>> runs = new LinkedHashMap<>();
@@ -60,56 +55,36 @@ final class StopwatchCheck {
       runs.computeIfAbsent(List.of(mark.get(StopwatchSheet.RUN), build), run -> new ArrayList<>())
           .add(mark);
     }
+    TurnedTimes turned = TurnedTimes.of(List.copyOf(runs.values()));
+    check.asked.addAll(turned.asked());
+    check.findings.addAll(turned.findings());
     runs.values().forEach(check::run);
-    List<Row> kept = sheet.rows().stream().filter(mark -> !check.asked.contains(mark)).toList();
     check.findings.addAll(0, sheet.findings());
-    return new SheetRows(sheet.place(), kept, List.of(), check.findings);
+    List<Row> told = sheet.rows().stream().map(mark -> check.told(mark, turned)).toList();
+    return new SheetRows(sheet.place(), told, List.of(), check.findings);
+  }
+
+  private Row told(Row mark, TurnedTimes turned) {
+    if (asked.contains(mark)) {
+      return withTime(mark, new ClockTime.Asked());
+    }
+    return turned.isStart(mark)
+        ? withTime(mark, new ClockTime.Elapsed(0, time(mark).value().resolution()))
+        : mark;
+  }
+
+  private static Row withTime(Row mark, ClockTime other) {
+    return mark.copy().put(StopwatchSheet.TIME, time(mark).map(time -> other)).build();
   }
 
   private void run(List<Row> marks) {
-    turnedIntoHours(marks);
     List<Row> left = marks.stream().filter(mark -> !asked.contains(mark)).toList();
     lateLighting(left);
     outOfOrder(left);
-    Laps.compare(marks).ifPresent(findings::add);
-    markedTwice(left);
-  }
-
-  private void turnedIntoHours(List<Row> marks) {
-    List<Row> threePart =
-        marks.stream()
-            .filter(mark -> written(mark).chars().filter(c -> c == ':').count() == 2)
-            .toList();
-    boolean noSeconds =
-        !threePart.isEmpty()
-            && threePart.stream().allMatch(mark -> NO_SECONDS.matcher(written(mark)).matches());
-    if (noSeconds && cannotBe(threePart)) {
-      threePart.stream().filter(mark -> seconds(mark) > 0).forEach(this::askHours);
+    if (left.size() == marks.size()) {
+      Laps.compare(marks).ifPresent(findings::add);
     }
-  }
-
-  private static boolean cannotBe(List<Row> marks) {
-    double first = marks.stream().mapToDouble(StopwatchCheck::seconds).min().orElse(0);
-    double last = marks.stream().mapToDouble(StopwatchCheck::seconds).max().orElse(0);
-    boolean hours = marks.stream().anyMatch(mark -> isElapsed(mark) && seconds(mark) >= 3600);
-    boolean lone = marks.size() == 1 && !isElapsed(marks.get(0));
-    return hours || lone || last - first > LONGEST_BURN;
-  }
-
-  private void askHours(Row mark) {
-    String text = written(mark);
-    String minutes = text.replaceFirst(":00.*$", "").replaceFirst(":", "m") + "s";
-    asked.add(mark);
-    findings.add(
-        Finding.error(
-            time(mark).place(),
-            Words.quoted(text)
-                + " could be hours and minutes, or minutes and seconds that a spreadsheet turned"
-                + " into them, so the mark was set aside",
-            "type "
-                + minutes
-                + " for minutes and seconds, or a time of day with its date, such as"
-                + " 2026-03-14 14:05:00"));
+    markedTwice(left);
   }
 
   private void lateLighting(List<Row> marks) {
