@@ -78,7 +78,8 @@ final class AnswerSection {
   private static FactView boiled(BoilCount boils) {
     String unseen = boils.unseen() == 0 ? "" : boils.unseen() + " not seen";
     return boils.judged() == 0
-        ? new FactView("boiled", "not seen", boils.unseen() == 0 ? "" : "in any of " + boils.unseen())
+        ? new FactView(
+            "boiled", "not seen", boils.unseen() == 0 ? "" : "in any of " + boils.unseen())
         : new FactView(
             "boiled",
             "" + boils.boiled(),
