@@ -56,7 +56,7 @@ public final class AnswerWords {
                 : "Does hole position matter?");
   }
 
-  /** The answer: three sentences with their numbers and intervals. */
+  /** The answer: three sentences with numbers and intervals; one more where burns failed. */
   public List<String> answer() {
     Optional<HoleEffect> first = first();
     Stream<String> found =
