@@ -169,7 +169,7 @@ class KnownStudyTest {
     for (int build = 0; build < BUILDS; build++) {
       assertThat(results.rings().get(build).rms().orNaN() * 1e3)
           .isCloseTo(holeErrorInMillimetres(build), within(0.01 * holeErrorInMillimetres(build)));
-      assertThat(results.builds().get(build).boiled()).isEqualTo(3);
+      assertThat(results.builds().get(build).boils().boiled()).isEqualTo(3);
     }
     assertThat(results.claims())
         .extracting(claim -> claim.verdict())

@@ -6,6 +6,7 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Influence;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.run.BoilResult;
+import fairboil.analysis.run.BoilState;
 import fairboil.analysis.run.Conditions;
 import fairboil.analysis.run.EnergyResult;
 import fairboil.analysis.run.FlameResult;
@@ -31,11 +32,13 @@ public final class TestRun {
   private final Study study;
   private final Run run;
   private Optional<String> excluded = Optional.empty();
-  private Optional<Outcome> outcome = Optional.of(Outcome.BOILED);
+  private BoilState state = BoilState.told(Outcome.BOILED);
   private OptionalDouble peak = OptionalDouble.empty();
   private OptionalDouble boilTime = OptionalDouble.empty();
   private OptionalDouble ambient = OptionalDouble.empty();
   private OptionalDouble fuel = OptionalDouble.empty();
+  private OptionalDouble boilOnly = OptionalDouble.empty();
+  private OptionalDouble others = OptionalDouble.empty();
   private double shared;
   private Key sensor = TestStudy.key("probe");
 
@@ -62,7 +65,13 @@ public final class TestRun {
 
   /** How it ended. */
   public TestRun outcome(Outcome value) {
-    outcome = Optional.of(value);
+    state = BoilState.told(value);
+    return this;
+  }
+
+  /** Nobody saw how it ended. */
+  public TestRun notSeen() {
+    state = new BoilState.NotSeen(Optional.empty(), "the run has no log");
     return this;
   }
 
@@ -82,6 +91,19 @@ public final class TestRun {
   public TestRun fuel(double value) {
     fuel = OptionalDouble.of(value);
     return this;
+  }
+
+  /** Every measure of a run, in the units that are held. */
+  public TestRun everything(double value) {
+    boilOnly = OptionalDouble.of(value);
+    boilTime = boilOnly;
+    return everythingButABoil(value);
+  }
+
+  /** Every measure of a run that needs no boil, in the units that are held. */
+  public TestRun everythingButABoil(double value) {
+    others = OptionalDouble.of(value);
+    return peak(value);
   }
 
   /** Air temperature, °C. */
@@ -115,7 +137,7 @@ public final class TestRun {
         run,
         study.build(run.build()).orElseThrow(),
         new Inclusion(excluded, Optional.empty(), Optional.empty()),
-        outcome,
+        state,
         new Conditions(
             known(ambient, Dimension.TEMPERATURE),
             NOT_GIVEN,
@@ -133,17 +155,24 @@ public final class TestRun {
             NOT_GIVEN,
             NOT_GIVEN,
             NOT_GIVEN,
+            known(boilOnly, Dimension.DURATION),
+            known(others, Dimension.DURATION)),
+        new EnergyResult(
+            known(boilOnly, Dimension.POWER),
             NOT_GIVEN,
-            NOT_GIVEN),
-        new EnergyResult(NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, boil, NOT_GIVEN, boil, Optional.empty()),
+            NOT_GIVEN,
+            boil,
+            NOT_GIVEN,
+            boil,
+            Optional.empty()),
         new FuelResult(
             NOT_GIVEN,
             NOT_GIVEN,
+            known(others, Dimension.POWER),
+            known(others, Dimension.RATIO),
             NOT_GIVEN,
             NOT_GIVEN,
-            NOT_GIVEN,
-            NOT_GIVEN,
-            known(fuel, Dimension.MASS)),
+            fuel.isPresent() ? known(fuel, Dimension.MASS) : known(boilOnly, Dimension.MASS)),
         new RunSketch(List.of(), 10, Optional.empty()),
         Optional.empty(),
         Optional.empty(),

@@ -103,7 +103,7 @@ public final class Altered {
         new Run(sheet.key(), sheet.build(), change.apply(sheet.row())),
         run.build(),
         run.inclusion(),
-        run.outcome(),
+        run.state(),
         run.conditions(),
         run.timeline(),
         run.flame(),

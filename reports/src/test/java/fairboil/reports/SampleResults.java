@@ -8,6 +8,7 @@ import fairboil.analysis.compare.Comparisons;
 import fairboil.analysis.compare.FairnessFinder;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.group.BuildResult;
+import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
@@ -193,7 +194,7 @@ public final class SampleResults {
             .filter(run -> run.build().key().equals(build.key()))
             .filter(run -> run.inclusion().included())
             .toList();
-    int boiled = (int) included.stream().filter(RunResult::boiled).count();
+    RunGroup group = RunGroup.of(included);
     Map<Measure, Summary> summaries = new EnumMap<>(Measure.class);
     for (Measure measure : Measure.values()) {
       double[] values =
@@ -201,18 +202,11 @@ public final class SampleResults {
               .flatMap(run -> measure.counted(run).stream())
               .mapToDouble(known -> known.measured().value())
               .toArray();
-      boolean allBoiled = boiled == included.size() || !isBoil(measure);
-      if (values.length > 0 && allBoiled) {
+      if (values.length > 0 && !group.hidesFailures(measure)) {
         summaries.put(measure, summary(values));
       }
     }
-    return new BuildResult(build, included.size(), boiled, summaries);
-  }
-
-  private static boolean isBoil(Measure measure) {
-    return measure == Measure.BOIL_TIME
-        || measure == Measure.NORMALISED_BOIL_TIME
-        || measure == Measure.LIT_TO_BOIL;
+    return new BuildResult(build, included.size(), group.boils(), summaries);
   }
 
   private static Summary summary(double[] values) {

@@ -7,6 +7,7 @@ import fairboil.analysis.figure.Influence;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.run.BoilResult;
 import fairboil.analysis.run.BoilResult.BoilTimeFrom;
+import fairboil.analysis.run.BoilState;
 import fairboil.analysis.run.ChannelLedger;
 import fairboil.analysis.run.Conditions;
 import fairboil.analysis.run.EnergyResult;
@@ -101,7 +102,7 @@ final class SampleRun {
         run(),
         build,
         inclusion(),
-        Optional.of(outcome()),
+        BoilState.told(outcome()),
         conditions(),
         trace.timeline(),
         hasLog() ? flame() : FlameResult.unknown("the run has no log"),

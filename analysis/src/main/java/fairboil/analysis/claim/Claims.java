@@ -6,9 +6,12 @@ import fairboil.analysis.claim.Evidence.Reach;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.figure.Interval;
+import fairboil.analysis.group.BoilCount;
 import fairboil.analysis.group.BuildSummaries;
+import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
+import fairboil.analysis.measure.WithoutBoil;
 import fairboil.analysis.model.Chance;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
@@ -110,6 +113,11 @@ public final class Claims {
       return holeEffect(measure);
     }
     Subject about = finder.about(claim);
+    return withUnseen(ofRuns(claim, measure, about, against), measure, about, against);
+  }
+
+  private Evidence ofRuns(Claim claim, Measure measure, Subject about, Optional<Subject> against)
+      throws Refusal {
     Means means = new Means(measure);
     if (claim.row().get(ClaimsSheet.HOLDS_FOR) == HoldsFor.MOST_RUNS) {
       return mostRuns(claim, means, about, against);
@@ -120,6 +128,25 @@ public final class Claims {
     return against.isEmpty()
         ? means.mean(about)
         : means.difference(about, against.get(), finder.where(claim));
+  }
+
+  /** What was not seen is no failure, but the reader has to know of how many runs it was not. */
+  private static Evidence withUnseen(
+      Evidence evidence, Measure measure, Subject about, Optional<Subject> against) {
+    boolean needsABoil =
+        measure.level() == Measure.Level.RUN
+            && measure.withoutBoil() != WithoutBoil.HAS_A_VALUE
+            && measure.withoutBoil() != WithoutBoil.HAS_NONE_IF_WEIGHED_AT_THE_BOIL;
+    int unseen =
+        about.runs().boils().unseen()
+            + against.map(other -> other.runs().boils().unseen()).orElse(0);
+    return needsABoil && unseen > 0
+        ? evidence.saying(
+            "in "
+                + unseen
+                + (unseen == 1 ? " more run" : " more runs")
+                + " nobody saw whether the water boiled")
+        : evidence;
   }
 
   private Evidence mostRuns(Claim claim, Means means, Subject about, Optional<Subject> against)
@@ -133,20 +160,51 @@ public final class Claims {
         Chance.stream(seed, claim.key().name(), "most runs"));
   }
 
+  /** Of the runs that are judged; the interval allows for either fate of those not seen. */
   private static Evidence share(Subject about) {
-    int runs = about.runs().size();
+    BoilCount boils = about.runs().boils();
     int builds = about.runs().byBuild().size();
-    if (runs == 0) {
-      return Evidence.none(0, 0, "no run counts");
+    if (boils.judged() == 0) {
+      return Evidence.none(0, builds, nothingJudged(about.runs()));
     }
-    return new Evidence(
-            confidence -> Optional.of(share(about.runs().boiled(), runs, confidence)),
-            runs,
+    Evidence evidence =
+        new Evidence(
+            confidence -> Optional.of(share(boils, confidence)),
+            boils.judged(),
             builds,
-            Optional.empty())
-        .with(
+            unseen(boils.unseen()));
+    return boils.unseen() > 0
+        ? evidence
+        : evidence.with(
             (estimate, bounds, confidence) ->
-                Optional.of(runsNeeded(estimate.value(), runs, bounds, confidence)));
+                Optional.of(runsNeeded(estimate.value(), boils.judged(), bounds, confidence)));
+  }
+
+  private static String nothingJudged(RunGroup runs) {
+    return runs.boils().unseen() == 0
+        ? "no run counts"
+        : "in none of "
+            + runs.boils().unseen()
+            + (runs.boils().unseen() == 1 ? " run" : " runs")
+            + " was it seen whether the water boiled";
+  }
+
+  private static Optional<String> unseen(int runs) {
+    return runs == 0
+        ? Optional.empty()
+        : Optional.of(
+            "in "
+                + runs
+                + (runs == 1 ? " more run" : " more runs")
+                + " nobody saw whether the water boiled, and the interval allows for both");
+  }
+
+  /** The share of judged runs; its interval from none to all of the others having boiled. */
+  private static Estimate share(BoilCount boils, double confidence) {
+    int all = boils.judged() + boils.unseen();
+    double low = share(boils.unseenFailed().boiled(), all, confidence).interval().low();
+    double high = share(boils.unseenBoiled().boiled(), all, confidence).interval().high();
+    return new Estimate((double) boils.boiled() / boils.judged(), new Interval(low, high));
   }
 
   private static Estimate share(int boiled, int runs, double confidence) {
@@ -182,27 +240,42 @@ public final class Claims {
     return !inside && !outside;
   }
 
-  /** Two shares by their exact intervals (Newcombe, Statistics in Medicine 17, 1998). */
+  /**
+   * Two shares by their exact intervals (Newcombe, Statistics in Medicine 17, 1998); those not seen
+   * taken as they would lower the difference most, and raise it most.
+   */
   private static Evidence shares(Subject about, Subject against) {
-    int runs = about.runs().size() + against.runs().size();
+    BoilCount a = about.runs().boils();
+    BoilCount b = against.runs().boils();
+    int builds = about.runs().byBuild().size() + against.runs().byBuild().size();
+    if (a.judged() == 0 || b.judged() == 0) {
+      return Evidence.none(
+          a.judged() + b.judged(),
+          builds,
+          nothingJudged(a.judged() == 0 ? about.runs() : against.runs()));
+    }
     return new Evidence(
-        confidence -> {
-          Summary a = BuildSummaries.share(about.runs().boiled(), about.runs().size(), confidence);
-          Summary b =
-              BuildSummaries.share(against.runs().boiled(), against.runs().size(), confidence);
-          double difference = a.mean() - b.mean();
-          Interval ofA = a.interval().orElseThrow();
-          Interval ofB = b.interval().orElseThrow();
-          return Optional.of(
-              new Estimate(
-                  difference,
-                  new Interval(
-                      difference - Math.hypot(a.mean() - ofA.low(), ofB.high() - b.mean()),
-                      difference + Math.hypot(ofA.high() - a.mean(), b.mean() - ofB.low()))));
-        },
-        runs,
-        about.runs().byBuild().size() + against.runs().byBuild().size(),
-        Optional.empty());
+        confidence ->
+            Optional.of(
+                new Estimate(
+                    (double) a.boiled() / a.judged() - (double) b.boiled() / b.judged(),
+                    new Interval(
+                        difference(a.unseenFailed(), b.unseenBoiled(), confidence).low(),
+                        difference(a.unseenBoiled(), b.unseenFailed(), confidence).high()))),
+        a.judged() + b.judged(),
+        builds,
+        unseen(a.unseen() + b.unseen()));
+  }
+
+  private static Interval difference(BoilCount one, BoilCount other, double confidence) {
+    Estimate a = share(one, confidence);
+    Estimate b = share(other, confidence);
+    double difference = a.value() - b.value();
+    Interval ofA = a.interval();
+    Interval ofB = b.interval();
+    return new Interval(
+        difference - Math.hypot(a.value() - ofA.low(), ofB.high() - b.value()),
+        difference + Math.hypot(ofA.high() - a.value(), b.value() - ofB.low()));
   }
 
   private Evidence holeEffect(Measure measure) {
@@ -258,9 +331,11 @@ public final class Claims {
     }
     Verdict verdict =
         estimate.map(each -> statement.verdict(each.interval())).orElse(Verdict.NOT_SETTLED);
-    if (evidence.reach() == Reach.FROM_BELOW && !statement.holdsBeyond(verdict)) {
+    if (evidence.reach() == Reach.FROM_BELOW) {
+      boolean holds = statement.holdsBeyond(verdict);
       estimate = Optional.empty();
-      verdict = Verdict.NOT_SETTLED;
+      verdict = holds ? verdict : Verdict.NOT_SETTLED;
+      evidence = holds ? evidence.saying("even that mean is above the value claimed") : evidence;
     }
     return new ClaimResult(
         prepared.claim,

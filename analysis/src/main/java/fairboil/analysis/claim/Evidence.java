@@ -46,6 +46,12 @@ record Evidence(
     return new Evidence(estimator, runs, builds, reason, reach, Optional.of(known));
   }
 
+  /** The same with another clause to its reason. */
+  Evidence saying(String more) {
+    String all = reason.map(first -> first + "; " + more).orElse(more);
+    return new Evidence(estimator, runs, builds, Optional.of(all), reach, outlook);
+  }
+
   /** No estimate, for a reason. */
   static Evidence none(int runs, int builds, String reason) {
     return new Evidence(confidence -> Optional.empty(), runs, builds, Optional.of(reason));

@@ -6,6 +6,7 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
+import fairboil.analysis.measure.WithoutBoil;
 import fairboil.ingest.choice.Relation;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
@@ -28,7 +29,7 @@ final class Means {
     this.measure = measure;
   }
 
-  /** The values of a subject by build; builds without any are left out. */
+  /** The values of a subject by build; builds without any are left out. Failures may be missing. */
   private Map<Key, double[]> byBuild(RunGroup runs) {
     Map<Key, double[]> values = new LinkedHashMap<>();
     runs.byBuild()
@@ -51,6 +52,10 @@ final class Means {
     int runs = count(builds);
     if (runs == 0) {
       return Evidence.none(0, 0, nothingKnown(subject.runs()));
+    }
+    Optional<String> noBound = noBound(subject.runs());
+    if (noBound.isPresent()) {
+      return Evidence.none(runs, builds.size(), noBound.get());
     }
     boolean ofRuns = subject.scope() == Scope.ONE_BUILD || builds.size() == 1;
     double[] units = ofRuns ? all(builds) : means(builds);
@@ -84,14 +89,26 @@ final class Means {
         : evidence;
   }
 
-  private static String tooShort(RunGroup runs) {
-    int failures = runs.failures();
+  /** Nothing is known of the mean if what the failures lack may have been more or less. */
+  private Optional<String> noBound(RunGroup runs) {
+    return measure.withoutBoil() == WithoutBoil.WOULD_TAKE_LONGER
+        ? Optional.empty()
+        : Optional.of(runs).filter(it -> it.hidesFailures(measure)).map(this::didNotBoil);
+  }
+
+  private String tooShort(RunGroup runs) {
+    int failures = runs.hidden(measure);
     return failures
         + (failures == 1 ? " run of " : " runs of ")
-        + runs.size()
+        + counted(runs)
         + " did not boil and"
         + (failures == 1 ? " counts" : " count")
         + " as longer than any that did, so the mean of the others is too short";
+  }
+
+  /** How many runs either have the measure or failed. */
+  private int counted(RunGroup runs) {
+    return runs.hidden(measure) + runs.figures(measure).size();
   }
 
   /** Most runs, to be judged against a fixed value. */
@@ -119,9 +136,9 @@ final class Means {
 
   private String didNotBoil(RunGroup runs) {
     return "in "
-        + runs.failures()
+        + runs.hidden(measure)
         + " of "
-        + runs.size()
+        + counted(runs)
         + " runs the water did not boil, so there is no mean "
         + measure.label();
   }
@@ -218,9 +235,10 @@ final class Means {
       double[] a, double[] b, double shared, RunGroup all, Optional<String> reason) {
     double squares = 0;
     int degreesOfFreedom = 0;
-    for (double[] values : byBuild(all).values()) {
-      squares += Deviations.squares(values);
-      degreesOfFreedom += values.length - 1;
+    for (RunGroup own : all.byBuild().values()) {
+      double[] values = own.values(measure);
+      squares += values.length == 0 ? 0 : Deviations.squares(values);
+      degreesOfFreedom += Math.max(0, values.length - 1);
     }
     if (degreesOfFreedom == 0) {
       return Evidence.none(

@@ -1,5 +1,6 @@
 package fairboil.analysis.compare;
 
+import fairboil.analysis.group.BoilCount;
 import fairboil.ingest.quantity.Dimension;
 import java.time.LocalDate;
 import java.util.List;
@@ -30,10 +31,11 @@ public record Fairness(List<Group> groups, List<Inseparable> inseparable, List<T
    * @param level {@code build}, {@code design} or the name of a column
    * @param name the thing
    * @param runs how many runs of it count
-   * @param boiled in how many of them the water boiled
+   * @param boils in how many of them the water boiled, did not, or was not seen
    * @param conditions the conditions of its runs, as far as they were noted; unmodifiable
    */
-  public record Group(String level, String name, int runs, int boiled, List<Condition> conditions) {
+  public record Group(
+      String level, String name, int runs, BoilCount boils, List<Condition> conditions) {
 
     /** Copies the list. */
     public Group {

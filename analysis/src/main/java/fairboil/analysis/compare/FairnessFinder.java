@@ -105,7 +105,7 @@ public final class FairnessFinder {
     for (Column<?> column : KINDS) {
       kinds(column, some).ifPresent(conditions::add);
     }
-    return new Group(level, name, some.size(), some.boiled(), conditions);
+    return new Group(level, name, some.size(), some.boils(), conditions);
   }
 
   private static Optional<Condition> range(

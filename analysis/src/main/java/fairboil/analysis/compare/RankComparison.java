@@ -1,20 +1,19 @@
 package fairboil.analysis.compare;
 
+import fairboil.analysis.group.BoilCount;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.model.RankSum;
 
 /**
  * Two things compared by rank, because some of their runs did not boil: those count as longer than
- * any that did.
+ * any that did. Runs of which nobody saw it are not ranked.
  *
  * @param measure a time to the boil
  * @param level what is compared, as in {@link Comparison}
  * @param a the first
  * @param b the second
- * @param boiledA in how many runs of the first the water boiled
- * @param runsA of how many
- * @param boiledB in how many runs of the second
- * @param runsB of how many
+ * @param boilsA in how many runs of the first the water boiled
+ * @param boilsB in how many runs of the second
  * @param unit what was ranked for the p-value of the test
  * @param test the test; its superiority is the share of pairs of runs in which the first took
  *     longer, whatever the unit
@@ -24,26 +23,10 @@ public record RankComparison(
     String level,
     String a,
     String b,
-    int boiledA,
-    int runsA,
-    int boiledB,
-    int runsB,
+    BoilCount boilsA,
+    BoilCount boilsB,
     Unit unit,
     RankSum test) {
-
-  /** A comparison of the runs of two very stoves. */
-  public RankComparison(
-      Measure measure,
-      String level,
-      String a,
-      String b,
-      int boiledA,
-      int runsA,
-      int boiledB,
-      int runsB,
-      RankSum test) {
-    this(measure, level, a, b, boiledA, runsA, boiledB, runsB, Unit.RUNS, test);
-  }
 
   /** What was ranked. */
   public enum Unit {

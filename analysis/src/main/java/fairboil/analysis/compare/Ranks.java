@@ -3,6 +3,7 @@ package fairboil.analysis.compare;
 import fairboil.analysis.compare.RankComparison.Unit;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.measure.Measure;
+import fairboil.analysis.measure.WithoutBoil;
 import fairboil.analysis.model.RankSum;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
@@ -18,7 +19,8 @@ import java.util.Set;
  * Compares times to the boil by rank where some runs did not boil. Units are those of the
  * comparison by means: runs of a stove are not stoves here either.
  *
- * @param measure a measure; only times to the boil are ever compared
+ * @param measure a measure; only times to the boil are ever compared: of what else a run that did
+ *     not boil lacks, nobody knows whether it would have been more or less
  * @param level what is compared
  * @param unit what is ranked
  */
@@ -49,7 +51,9 @@ record Ranks(Measure measure, String level, Unit unit) {
     double[] timesA = times(a);
     double[] timesB = times(b);
     boolean none = timesA.length == 0 || timesB.length == 0;
-    if (none || !(a.hidesFailures(measure) || b.hidesFailures(measure))) {
+    if (measure.withoutBoil() != WithoutBoil.WOULD_TAKE_LONGER
+        || none
+        || !(a.hidesFailures(measure) || b.hidesFailures(measure))) {
       return Optional.empty();
     }
     return test(a, b)
@@ -60,10 +64,8 @@ record Ranks(Measure measure, String level, Unit unit) {
                     level,
                     nameA,
                     nameB,
-                    timesA.length - a.failures(),
-                    timesA.length,
-                    timesB.length - b.failures(),
-                    timesB.length,
+                    a.boils(),
+                    b.boils(),
                     unit,
                     new RankSum(
                         RankSum.superiority(timesA, timesB), test.pValue(), test.method())));
@@ -115,11 +117,11 @@ record Ranks(Measure measure, String level, Unit unit) {
     return medians;
   }
 
-  /** The known times, and infinity for each run that did not boil. */
+  /** The known times, and infinity for each run that did not boil; none of one not seen. */
   private double[] times(RunGroup group) {
     double[] known =
         group.figures(measure).stream().mapToDouble(each -> each.measured().value()).toArray();
-    double[] times = Arrays.copyOf(known, known.length + group.failures());
+    double[] times = Arrays.copyOf(known, known.length + group.hidden(measure));
     Arrays.fill(times, known.length, times.length, Double.POSITIVE_INFINITY);
     return times;
   }

@@ -1,12 +1,9 @@
 package fairboil.analysis.effect;
 
-import fairboil.analysis.group.RunGroup;
-import fairboil.analysis.measure.Measure;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.Dimension;
-import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,21 +79,6 @@ record EffectFindings(Study study) {
         Place.of(holesFile()),
         what + String.format(Locale.ROOT, " (ring %s, correlation %.2f)", check.ring(), r),
         remedy);
-  }
-
-  static Finding hidden(Build build, Measure response, RunGroup own) {
-    return Finding.warning(
-        build.row().place(),
-        "build "
-            + build.key()
-            + " did not boil in "
-            + own.failures()
-            + " of "
-            + own.size()
-            + " runs, so it has no mean "
-            + response.label()
-            + " and is not in the hole effect on it",
-        "nothing need be done: not boiling is a result, and is counted");
   }
 
   /** What is missing for an effect to be seen. */

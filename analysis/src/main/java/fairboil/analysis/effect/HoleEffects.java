@@ -225,13 +225,7 @@ public final class HoleEffects {
       Build build, Measure response, String ring, Map<Key, RunGroup> groups) {
     RunGroup own = groups.get(build.key());
     Optional<Double> error = error(build.key(), ring);
-    if (own == null || error.isEmpty()) {
-      return Optional.empty();
-    }
-    if (own.hidesFailures(response)) {
-      if (groups == runs) {
-        findings.add(EffectFindings.hidden(build, response, own));
-      }
+    if (own == null || error.isEmpty() || own.hidesFailures(response)) {
       return Optional.empty();
     }
     List<RunResult> known =

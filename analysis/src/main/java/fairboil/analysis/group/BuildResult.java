@@ -1,6 +1,7 @@
 package fairboil.analysis.group;
 
 import fairboil.analysis.measure.Measure;
+import fairboil.analysis.measure.WithoutBoil;
 import fairboil.ingest.sheet.Build;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -11,15 +12,22 @@ import java.util.Map;
  *
  * @param build the build
  * @param runs how many runs are included
- * @param boiled in how many of them the water boiled
+ * @param boils in how many of those that count for their boil the water boiled
  * @param summaries each measure of which at least one run has a figure that counts; unmodifiable. A
- *     boil time is summarised only where every included run boiled
+ *     measure is summarised only where no failure to boil hides a part of it
  */
-public record BuildResult(Build build, int runs, int boiled, Map<Measure, Summary> summaries) {
+public record BuildResult(Build build, int runs, BoilCount boils, Map<Measure, Summary> summaries) {
 
   /** Copies the summaries. */
   public BuildResult {
     summaries =
         summaries.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(summaries));
+  }
+
+  /** Whether there is no mean of the measure, and some run failed that cannot have it. */
+  public boolean lacksForFailures(Measure measure) {
+    return boils.failed() > 0
+        && measure.withoutBoil() != WithoutBoil.HAS_A_VALUE
+        && !summaries.containsKey(measure);
   }
 }

@@ -32,7 +32,7 @@ public final class BuildSummaries {
 
   private static BuildResult result(Build build, RunGroup runs, double confidence) {
     if (runs == null) {
-      return new BuildResult(build, 0, 0, Map.of());
+      return new BuildResult(build, 0, BoilCount.NONE, Map.of());
     }
     Map<Measure, Summary> summaries = new EnumMap<>(Measure.class);
     for (Measure measure : Measure.values()) {
@@ -41,15 +41,18 @@ public final class BuildSummaries {
         summaries.put(measure, Summary.of(values, confidence));
       }
     }
-    summaries.put(Measure.SHARE_THAT_BOILED, share(runs.boiled(), runs.size(), confidence));
-    return new BuildResult(build, runs.size(), runs.boiled(), summaries);
+    BoilCount boils = runs.boils();
+    if (boils.judged() > 0) {
+      summaries.put(Measure.SHARE_THAT_BOILED, share(boils.boiled(), boils.judged(), confidence));
+    }
+    return new BuildResult(build, runs.size(), boils, summaries);
   }
 
   /**
-   * A share of runs with its exact interval (Clopper and Pearson, Biometrika 26, 1934).
+   * A share of judged runs with its exact interval (Clopper and Pearson, Biometrika 26, 1934).
    *
    * @param boiled how many, from 0 to {@code runs}
-   * @param runs of how many, at least 1
+   * @param runs of how many judged, at least 1
    */
   public static Summary share(int boiled, int runs, double confidence) {
     var exact =

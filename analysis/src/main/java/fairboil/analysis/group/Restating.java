@@ -16,8 +16,9 @@ import org.hipparchus.stat.descriptive.moment.StandardDeviation;
  * and water are known and count.
  *
  * @param runs those runs, in the order of the study; unmodifiable
+ * @param failed how many more have no boil time because their water did not boil
  */
-public record Restating(List<RunResult> runs) {
+public record Restating(List<RunResult> runs, int failed) {
 
   private static final int FEWEST = 3;
 
@@ -34,7 +35,8 @@ public record Restating(List<RunResult> runs) {
             .filter(run -> Measure.NORMALISED_BOIL_TIME.counted(run).isPresent())
             .filter(run -> run.conditions().ambient().isKnown())
             .filter(run -> run.conditions().water().isKnown())
-            .toList());
+            .toList(),
+        (int) runs.stream().filter(Measure.BOIL_TIME::isHidden).count());
   }
 
   /**

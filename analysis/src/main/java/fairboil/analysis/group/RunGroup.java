@@ -5,20 +5,14 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 
 /** Runs taken together: those that count, in the order of the study. Immutable. */
 public final class RunGroup {
-
-  /** Times to the boil: their mean says nothing where some runs did not boil. */
-  private static final Set<Measure> TIMES_TO_BOIL =
-      EnumSet.of(Measure.BOIL_TIME, Measure.NORMALISED_BOIL_TIME, Measure.LIT_TO_BOIL);
 
   private final List<RunResult> runs;
 
@@ -46,9 +40,9 @@ public final class RunGroup {
     return runs.size();
   }
 
-  /** In how many of them the water boiled. */
-  public int boiled() {
-    return (int) runs.stream().filter(RunResult::boiled).count();
+  /** In how many of them the water boiled, did not, or was not seen. */
+  public BoilCount boils() {
+    return BoilCount.of(runs);
   }
 
   /** The runs that meet a condition. */
@@ -68,20 +62,17 @@ public final class RunGroup {
   }
 
   /**
-   * Whether a mean of the measure would leave out the runs that failed: it is a time to the boil,
-   * and some run that counts for it did not boil.
+   * Whether a mean of the measure would leave out runs that failed, and so be one of survivors.
+   *
+   * @see Measure#isHidden
    */
   public boolean hidesFailures(Measure measure) {
-    return TIMES_TO_BOIL.contains(measure) && failures() > 0;
+    return hidden(measure) > 0;
   }
 
-  /** How many runs that count for their boil did not boil. */
-  public int failures() {
-    return (int)
-        runs.stream()
-            .filter(run -> run.inclusion().includedForBoil())
-            .filter(run -> run.outcome().isPresent() && !run.boiled())
-            .count();
+  /** How many runs that count for a measure lack it because their water did not boil. */
+  public int hidden(Measure measure) {
+    return (int) runs.stream().filter(measure::isHidden).count();
   }
 
   /** The known figures that count for a measure, in the order of the runs. */

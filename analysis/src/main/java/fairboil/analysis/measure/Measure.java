@@ -11,54 +11,99 @@ import java.util.function.Predicate;
 /**
  * The one list of measures that tables, claims, comparisons, plans and charts share.
  *
- * <p>To add a measure, add a constant here; everything that loops over measures then has it.
+ * <p>To add a measure, add a constant here; everything that loops over measures then has it. Each
+ * declares what a run has of it whose water did not boil, so that no mean leaves such runs out
+ * unsaid.
  */
 public enum Measure {
   /** From the later of lit and pot on to the boil. */
   BOIL_TIME(
-      "boil time", Dimension.DURATION, Inclusion::includedForBoil, run -> run.boil().boilTime()),
+      "boil time",
+      Dimension.DURATION,
+      Inclusion::includedForBoil,
+      WithoutBoil.WOULD_TAKE_LONGER,
+      run -> run.boil().boilTime()),
   /** Boil time restated for reference conditions. */
   NORMALISED_BOIL_TIME(
       "normalised boil time",
       Dimension.DURATION,
       Inclusion::includedForBoil,
+      WithoutBoil.WOULD_TAKE_LONGER,
       run -> run.energy().normalisedBoilTime()),
   /** From lighting to the boil. */
   LIT_TO_BOIL(
-      "lit to boil", Dimension.DURATION, Inclusion::includedForBoil, run -> run.boil().litToBoil()),
+      "lit to boil",
+      Dimension.DURATION,
+      Inclusion::includedForBoil,
+      WithoutBoil.WOULD_TAKE_LONGER,
+      run -> run.boil().litToBoil()),
   /** From lighting to flame out. */
-  BURN_TIME("burn time", Dimension.DURATION, Inclusion::included, run -> run.boil().burnTime()),
+  BURN_TIME(
+      "burn time",
+      Dimension.DURATION,
+      Inclusion::included,
+      WithoutBoil.HAS_A_VALUE,
+      run -> run.boil().burnTime()),
   /** Highest held flame temperature. */
-  PEAK("peak", Dimension.TEMPERATURE, Inclusion::includedForPeak, run -> run.flame().peak()),
+  PEAK(
+      "peak",
+      Dimension.TEMPERATURE,
+      Inclusion::includedForPeak,
+      WithoutBoil.HAS_A_VALUE,
+      run -> run.flame().peak()),
   /** Peak restated for the reference ambient. */
   NORMALISED_PEAK(
       "normalised peak",
       Dimension.TEMPERATURE,
       Inclusion::includedForPeak,
+      WithoutBoil.HAS_A_VALUE,
       run -> run.flame().normalisedPeak()),
   /** Median flame temperature. */
   STEADY_FLAME(
       "steady flame",
       Dimension.TEMPERATURE,
       Inclusion::includedForPeak,
+      WithoutBoil.HAS_A_VALUE,
       run -> run.flame().steadyFlame()),
   /** Heat into water and pot per second. */
   NET_POWER(
-      "net power", Dimension.POWER, Inclusion::includedForBoil, run -> run.energy().netPower()),
+      "net power",
+      Dimension.POWER,
+      Inclusion::includedForBoil,
+      WithoutBoil.HAS_NONE,
+      run -> run.energy().netPower()),
   /** Heat of the fuel per second. */
-  FIREPOWER("firepower", Dimension.POWER, Inclusion::included, run -> run.fuel().firepower()),
+  FIREPOWER(
+      "firepower",
+      Dimension.POWER,
+      Inclusion::included,
+      WithoutBoil.HAS_NONE_IF_WEIGHED_AT_THE_BOIL,
+      run -> run.fuel().firepower()),
   /** Share of the fuel's heat that went into water and steam. */
-  EFFICIENCY("efficiency", Dimension.RATIO, Inclusion::included, run -> run.fuel().efficiency()),
+  EFFICIENCY(
+      "efficiency",
+      Dimension.RATIO,
+      Inclusion::included,
+      WithoutBoil.HAS_NONE_IF_WEIGHED_AT_THE_BOIL,
+      run -> run.fuel().efficiency()),
   /** Dry fuel for one boil of the reference water. */
   FUEL_PER_BOIL(
-      "fuel per boil", Dimension.MASS, Inclusion::includedForBoil, run -> run.fuel().fuelPerBoil()),
+      "fuel per boil",
+      Dimension.MASS,
+      Inclusion::includedForBoil,
+      WithoutBoil.HAS_NONE,
+      run -> run.fuel().fuelPerBoil()),
   /** Share of runs in which the water boiled. */
-  SHARE_THAT_BOILED("share that boiled", Level.BUILD, Dimension.RATIO),
+  SHARE_THAT_BOILED("share that boiled", Level.BUILD, Dimension.RATIO, WithoutBoil.HAS_A_VALUE),
   /** Change of the normalised peak with RMS hole error. */
   HOLE_EFFECT_ON_PEAK(
-      "hole effect on peak", Level.STUDY, Dimension.TEMPERATURE_DIFFERENCE_PER_LENGTH),
+      "hole effect on peak",
+      Level.STUDY,
+      Dimension.TEMPERATURE_DIFFERENCE_PER_LENGTH,
+      WithoutBoil.HAS_A_VALUE),
   /** Change of the normalised boil time with RMS hole error. */
-  HOLE_EFFECT_ON_BOIL_TIME("hole effect on boil time", Level.STUDY, Dimension.DURATION_PER_LENGTH);
+  HOLE_EFFECT_ON_BOIL_TIME(
+      "hole effect on boil time", Level.STUDY, Dimension.DURATION_PER_LENGTH, WithoutBoil.HAS_NONE);
 
   /** What has a value of a measure. */
   public enum Level {
@@ -74,25 +119,29 @@ public enum Measure {
   private final Level level;
   private final Dimension dimension;
   private final Predicate<Inclusion> counts;
+  private final WithoutBoil withoutBoil;
   private final Function<RunResult, Figure> figure;
 
   Measure(
       String label,
       Dimension dimension,
       Predicate<Inclusion> counts,
+      WithoutBoil withoutBoil,
       Function<RunResult, Figure> figure) {
     this.label = label;
     this.level = Level.RUN;
     this.dimension = dimension;
     this.counts = counts;
+    this.withoutBoil = withoutBoil;
     this.figure = figure;
   }
 
-  Measure(String label, Level level, Dimension dimension) {
+  Measure(String label, Level level, Dimension dimension, WithoutBoil withoutBoil) {
     this.label = label;
     this.level = level;
     this.dimension = dimension;
     this.counts = Inclusion::included;
+    this.withoutBoil = withoutBoil;
     this.figure = run -> Figure.unknown("it is not a measure of a single run");
   }
 
@@ -109,6 +158,16 @@ public enum Measure {
   /** What its values are values of. */
   public Dimension dimension() {
     return dimension;
+  }
+
+  /** What a run has of it whose water did not boil. */
+  public WithoutBoil withoutBoil() {
+    return withoutBoil;
+  }
+
+  /** Whether a run that counts for it lacks it because its water did not boil. */
+  public boolean isHidden(RunResult run) {
+    return counts.test(run.inclusion()) && withoutBoil.hides(run);
   }
 
   /** The figure of a run, whether the run counts or not. */

@@ -4,7 +4,6 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.trace.Curve;
 import fairboil.analysis.trace.Thinning;
 import fairboil.ingest.Study;
-import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.finding.Ledger;
 import fairboil.ingest.finding.Severity;
 import fairboil.ingest.grid.SourceFile;
@@ -98,12 +97,14 @@ public final class RunAnalysis {
         new HeatRecorder(context, log, events, shown)
             .record(energy.potHeat(), mass, heated.netPower());
     FlameResult flame = new FlameAnalysis(context, log, events.timeline(), ambient).result();
-    Optional<Outcome> outcome = new OutcomeFinder(context, log, events, shown, boilingPoint).find();
+    Inclusion inclusion = inclusion(context);
+    BoilState state =
+        new BoilStateFinder(context, log, events, shown, boilingPoint).find(inclusion);
     return new RunResult(
         context.run(),
         build(context.run()),
-        inclusion(context),
-        outcome,
+        inclusion,
+        state,
         conditions,
         events.timeline(),
         flame,

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param run the run as its sheet gives it
  * @param build the build that was burnt
  * @param inclusion whether it counts
- * @param outcome how it ended: as told, else as the log shows; empty if neither tells
+ * @param state whether the water boiled, did not, or was not seen
  * @param conditions the conditions
  * @param timeline the events
  * @param flame what the flame channel shows
@@ -34,7 +34,7 @@ public record RunResult(
     Run run,
     Build build,
     Inclusion inclusion,
-    Optional<Outcome> outcome,
+    BoilState state,
     Conditions conditions,
     Timeline timeline,
     FlameResult flame,
@@ -59,7 +59,7 @@ public record RunResult(
       Run run,
       Build build,
       Inclusion inclusion,
-      Optional<Outcome> outcome,
+      BoilState state,
       Conditions conditions,
       Timeline timeline,
       FlameResult flame,
@@ -75,7 +75,7 @@ public record RunResult(
         run,
         build,
         inclusion,
-        outcome,
+        state,
         conditions,
         timeline,
         flame,
@@ -96,7 +96,7 @@ public record RunResult(
         run,
         build,
         inclusion,
-        outcome,
+        state,
         conditions,
         timeline,
         flame,
@@ -117,7 +117,7 @@ public record RunResult(
         run,
         build,
         new Inclusion(Optional.empty(), Optional.empty(), Optional.empty()),
-        outcome,
+        state,
         conditions,
         timeline,
         flame,
@@ -132,8 +132,18 @@ public record RunResult(
         heat);
   }
 
-  /** Whether the water boiled. */
+  /** How it ended: as told, else as it was seen; empty if neither. */
+  public Optional<Outcome> outcome() {
+    return state.outcome();
+  }
+
+  /** Whether the water is known to have boiled. */
   public boolean boiled() {
-    return outcome.filter(Outcome.BOILED::equals).isPresent();
+    return state instanceof BoilState.Boiled;
+  }
+
+  /** Whether the water is known not to have boiled. */
+  public boolean didNotBoil() {
+    return state instanceof BoilState.DidNotBoil;
   }
 }

@@ -7,8 +7,10 @@ import fairboil.analysis.figure.Influence;
 import fairboil.analysis.trace.Boil;
 import fairboil.analysis.trace.BoilFinder;
 import fairboil.analysis.trace.BoilSearch;
+import fairboil.analysis.trace.Levelling;
 import fairboil.analysis.trace.Peak;
 import fairboil.analysis.trace.PeakFinder;
+import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.quantity.Dimension;
@@ -24,9 +26,15 @@ import java.util.OptionalDouble;
  * @param probe the probe in the water, if there is one
  * @param lag its lag, if it is known; taken off the boil
  * @param levelUncertainty standard uncertainty of a plateau less the boiling point, K
+ * @param heated the readings from the start of the boil time until the pot came off
  */
 record WaterShown(
-    Boil boil, Figure hottest, Optional<Probe> probe, Optional<Lag> lag, double levelUncertainty) {
+    Boil boil,
+    Figure hottest,
+    Optional<Probe> probe,
+    Optional<Lag> lag,
+    double levelUncertainty,
+    Trace heated) {
 
   /** Standard uncertainty from where in the pot the probe sat, K: a judgement. */
   private static final double POSITION = 0.5;
@@ -44,7 +52,8 @@ record WaterShown(
           Figure.unknown(reason),
           Optional.empty(),
           Optional.empty(),
-          POSITION);
+          POSITION,
+          Trace.empty());
     }
     Probe probe = water.get().probe();
     double from = timeline.boilTimeStart().orElse(Double.NEGATIVE_INFINITY);
@@ -58,7 +67,8 @@ record WaterShown(
         possible(hottest(hottest, probe), boilingPoint, u, water.get(), context.findings()),
         Optional.of(probe),
         water.get().lag(),
-        u);
+        u,
+        water.get().trace().between(from, to).withoutMissing());
   }
 
   /** Water does not get hotter than it boils, but for a little at the bottom of the pot. */
@@ -116,6 +126,25 @@ record WaterShown(
   /** Why the log shows no boil; empty if it does. */
   Optional<String> whyNot() {
     return boil instanceof Boil.NotSeen not ? Optional.of(not.reason()) : Optional.empty();
+  }
+
+  /** At what level the water held below its boil, °C; empty if it did not hold one. */
+  OptionalDouble levelled() {
+    return Levelling.find(heated);
+  }
+
+  /** When the last reading was taken that shows the water on the fire, s. */
+  double until() {
+    return heated.size() == 0 ? Double.NEGATIVE_INFINITY : heated.secondsAt(heated.size() - 1);
+  }
+
+  /** The longest time between two of these readings, s. */
+  double longestGap() {
+    double longest = 0;
+    for (int i = 1; i < heated.size(); i++) {
+      longest = Math.max(longest, heated.secondsAt(i) - heated.secondsAt(i - 1));
+    }
+    return longest;
   }
 
   /** Mean of the boiling plateau, °C. */

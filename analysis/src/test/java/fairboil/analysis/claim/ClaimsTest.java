@@ -368,6 +368,7 @@ class ClaimsTest {
     ClaimResult result = Claims.of(study, runs, List.of(), 0.95).results().get(0);
     assertThat(result.verdict()).isEqualTo(Verdict.CONTRADICTED);
     assertThat(result.reason()).hasValueSatisfying(text -> assertThat(text).contains("too short"));
+    assertThat(result.estimate()).as("a mean of survivors").isEmpty();
   }
 
   @Test
@@ -425,5 +426,48 @@ class ClaimsTest {
     assertThat(result.estimate().orElseThrow().interval().low())
         .isCloseTo(1 - Math.sqrt(2) * (1 - Math.pow(0.025, 1 / 9.0)), within(1e-9));
     assertThat(result.verdict()).isEqualTo(Verdict.SUPPORTED);
+  }
+
+  /** 9 burns of design A, of which so many were seen; all of those boiled. */
+  private static ClaimResult shareSeen(int seen, Relation relation, double percent) {
+    Study study =
+        sheets()
+            .claim(
+                "s",
+                row ->
+                    claim(row, "share that boiled", relation, amount(percent, Unit.PERCENT))
+                        .put(ClaimsSheet.ABOUT, named("design A")))
+            .finish();
+    List<RunResult> runs = runs(study);
+    for (int i = seen; i < 9; i++) {
+      runs.set(i, TestRun.of(study, runs.get(i).run().key().name()).notSeen().result());
+    }
+    return Claims.of(study, runs, List.of(), 0.95).results().get(0);
+  }
+
+  @Test
+  void whatNobodySawIsNoFailure() {
+    ClaimResult none = shareSeen(0, Relation.AT_LEAST, 70);
+    assertThat(none.verdict()).isEqualTo(Verdict.NOT_SETTLED);
+    assertThat(none.estimate()).isEmpty();
+    assertThat(none.reason()).contains("in none of 9 runs was it seen whether the water boiled");
+  }
+
+  /**
+   * 9 of 9 is 66.4 % at least, 7 of 9 is 40.0 %, and of 2 of 9 the interval is 2.8 % to 60.0 % (R:
+   * binom.test(7, 9)$conf.int, binom.test(2, 9)$conf.int).
+   */
+  @Test
+  void unseenRunsThatCouldOverturnAVerdictLeaveItOpen() {
+    assertThat(shareSeen(9, Relation.AT_LEAST, 50).verdict()).isEqualTo(Verdict.SUPPORTED);
+    ClaimResult open = shareSeen(7, Relation.AT_LEAST, 50);
+    assertThat(open.verdict()).isEqualTo(Verdict.NOT_SETTLED);
+    assertThat(open.estimate().orElseThrow().value()).isEqualTo(1);
+    assertThat(open.estimate().orElseThrow().interval().low()).isCloseTo(0.3999, within(1e-4));
+    assertThat(open.runs()).isEqualTo(7);
+    assertThat(open.reason())
+        .hasValueSatisfying(text -> assertThat(text).startsWith("in 2 more runs nobody saw"));
+    assertThat(shareSeen(7, Relation.AT_LEAST, 35).verdict()).isEqualTo(Verdict.SUPPORTED);
+    assertThat(shareSeen(7, Relation.AT_MOST, 35).verdict()).isEqualTo(Verdict.CONTRADICTED);
   }
 }

@@ -117,9 +117,9 @@ class ComparisonsTest {
             .filter(rank -> rank.level().equals("design") && rank.measure() == Measure.BOIL_TIME)
             .findFirst()
             .orElseThrow();
-    assertThat(designs.boiledA()).isEqualTo(11);
-    assertThat(designs.runsA()).isEqualTo(12);
-    assertThat(designs.runsB()).isEqualTo(12);
+    assertThat(designs.boilsA().boiled()).isEqualTo(11);
+    assertThat(designs.boilsA().judged()).isEqualTo(12);
+    assertThat(designs.boilsB().judged()).isEqualTo(12);
     // three builds against three: the smallest share that ranks allow is 2 in 20
     assertThat(designs.unit()).isEqualTo(RankComparison.Unit.BUILDS);
     assertThat(designs.test().superiority()).isBetween(0.8, 1.0);

@@ -8,6 +8,7 @@ import fairboil.analysis.figure.Influence;
 import fairboil.analysis.heat.BlockMeans;
 import fairboil.analysis.heat.CoolingFit;
 import fairboil.analysis.run.BoilResult;
+import fairboil.analysis.run.BoilState;
 import fairboil.analysis.run.Conditions;
 import fairboil.analysis.run.EnergyResult;
 import fairboil.analysis.run.FlameResult;
@@ -107,7 +108,7 @@ final class Told {
             run.row().value(RunsSheet.EXCLUDE),
             Optional.empty(),
             run.row().value(RunsSheet.EXCLUDE_BOIL)),
-        Optional.of(Outcome.BOILED),
+        BoilState.told(Outcome.BOILED),
         new Conditions(
             told(burn.ambient(), AIR, Influence.AMBIENT, Dimension.TEMPERATURE),
             NOT_GIVEN,

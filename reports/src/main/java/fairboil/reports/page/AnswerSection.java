@@ -2,6 +2,7 @@ package fairboil.reports.page;
 
 import fairboil.analysis.claim.ClaimResult.Verdict;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.group.BoilCount;
 import fairboil.analysis.run.RunResult;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.AnswerView;
@@ -51,7 +52,7 @@ final class AnswerSection {
   private static List<FactView> facts(Materials from) {
     List<RunResult> runs = from.results().runs();
     long counted = runs.stream().filter(run -> run.inclusion().included()).count();
-    long boiled = runs.stream().filter(run -> run.inclusion().included() && run.boiled()).count();
+    BoilCount boils = BoilCount.of(runs);
     List<FactView> facts = new ArrayList<>();
     int builds = from.results().builds().size();
     facts.add(new FactView(builds == 1 ? "build" : "builds", "" + builds, designs(from)));
@@ -60,7 +61,7 @@ final class AnswerSection {
             counted == 1 ? "run that counts" : "runs that count",
             "" + counted,
             "of " + runs.size()));
-    facts.add(new FactView("boiled", "" + boiled, "of " + counted));
+    facts.add(boiled(boils));
     if (!from.results().claims().isEmpty()) {
       facts.add(claims(from));
     }
@@ -71,6 +72,18 @@ final class AnswerSection {
             Display.whole(findings),
             findings == 0 ? "" : FindingGroup.counts(from.results().findings())));
     return facts;
+  }
+
+  /** Of the runs of which it is known. */
+  private static FactView boiled(BoilCount boils) {
+    String unseen = boils.unseen() == 0 ? "" : boils.unseen() + " not seen";
+    return boils.judged() == 0
+        ? new FactView(
+            "boiled", "not seen", boils.unseen() == 0 ? "" : "in any of " + boils.unseen())
+        : new FactView(
+            "boiled",
+            "" + boils.boiled(),
+            "of " + boils.judged() + (unseen.isEmpty() ? "" : ", " + unseen));
   }
 
   private static String designs(Materials from) {

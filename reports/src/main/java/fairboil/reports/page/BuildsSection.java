@@ -9,6 +9,7 @@ import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.TableView;
+import fairboil.reports.words.BoilWords;
 import fairboil.reports.words.PrecisionWords;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -71,8 +72,10 @@ final class BuildsSection {
     row.add(CellView.of(build.build().design().orElse("")));
     row.add(
         CellView.number(
-            build.boiled() + " of " + build.runs(),
-            build.runs() == 0 ? 0 : (double) build.boiled() / build.runs()));
+            BoilWords.of(build.boils()),
+            build.boils().judged() == 0
+                ? 0
+                : (double) build.boils().boiled() / build.boils().judged()));
     for (Measure measure : measures) {
       Summary summary = build.summaries().get(measure);
       row.add(summary == null ? CellView.of("") : from.cells().cell(summary, measure.dimension()));

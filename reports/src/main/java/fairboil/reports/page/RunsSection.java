@@ -1,7 +1,7 @@
 package fairboil.reports.page;
 
+import fairboil.analysis.run.BoilState;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;
@@ -85,12 +85,13 @@ final class RunsSection {
 
   /** How a run ended, as a word that is set off. */
   static CellView outcome(RunResult run) {
-    return run.outcome()
-        .map(outcome -> CellView.badge(outcome.label(), tone(outcome)))
-        .orElse(CellView.badge("not told", Tone.QUIET));
+    return CellView.badge(run.state().label(), tone(run.state()));
   }
 
-  private static Tone tone(Outcome outcome) {
-    return outcome == Outcome.BOILED ? Tone.PLAIN : Tone.LOOK;
+  private static Tone tone(BoilState state) {
+    if (state instanceof BoilState.Boiled) {
+      return Tone.PLAIN;
+    }
+    return state.outcome().isPresent() ? Tone.LOOK : Tone.QUIET;
   }
 }

@@ -4,6 +4,7 @@ import fairboil.analysis.Results;
 import fairboil.analysis.claim.ClaimResult;
 import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.run.BoilState;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Severity;
@@ -91,13 +92,13 @@ final class CriticAnswers {
     text.heading("What failed?");
     List<List<String>> rows =
         results.runs().stream()
-            .filter(run -> run.outcome().isPresent() && !run.boiled())
+            .filter(RunResult::didNotBoil)
             .map(
                 run ->
                     List.of(
                         name(run),
                         run.build().key().name(),
-                        run.outcome().get().label(),
+                        run.state().label(),
                         RunWords.counts(run.inclusion())))
             .toList();
     if (rows.isEmpty()) {
@@ -105,13 +106,17 @@ final class CriticAnswers {
     } else {
       text.paragraph(
           "A run that did not boil is a result. A stove of which such a run counts has no plain"
-              + " mean boil time.");
+              + " mean of what only a boil gives: to skip its failures would flatter it.");
       text.table(List.of("run", "build", "outcome", "in the results"), rows);
     }
-    long untold = results.runs().stream().filter(run -> run.outcome().isEmpty()).count();
-    if (untold > 0) {
+    long unseen =
+        results.runs().stream().filter(run -> run.state() instanceof BoilState.NotSeen).count();
+    if (unseen > 0) {
       text.paragraph(
-          "Of " + Plural.of(untold, "run") + " neither sheet nor log tells how they ended.");
+          "Of "
+              + Plural.of(unseen, "run")
+              + " nobody and nothing saw whether the water boiled. They count neither as boiled nor"
+              + " as failed.");
     }
   }
 

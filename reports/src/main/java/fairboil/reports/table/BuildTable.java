@@ -30,7 +30,15 @@ final class BuildTable {
         text("design", "plan that it was built to", build -> build.build().design().orElse("")));
     columns.add(count("runs", "runs that count", build -> OptionalLong.of(build.runs())));
     columns.add(
-        count("boiled", "those in which the water boiled", b -> OptionalLong.of(b.boiled())));
+        count(
+            "boiled",
+            "those in which the water boiled",
+            build -> OptionalLong.of(build.boils().boiled())));
+    columns.add(
+        count(
+            "boil_not_seen",
+            "those of which nobody and nothing saw whether it boiled; the share leaves them out",
+            build -> OptionalLong.of(build.boils().unseen())));
     for (Measure measure : Measure.values()) {
       if (measure.level() != Level.STUDY) {
         columns.addAll(columns(measure));

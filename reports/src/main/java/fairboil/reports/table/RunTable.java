@@ -8,7 +8,6 @@ import static fairboil.reports.table.TableColumn.uncertainty;
 import fairboil.analysis.run.BoilResult.BoilTimeFrom;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.choice.NormaliseBy;
-import fairboil.ingest.choice.Outcome;
 import fairboil.reports.words.RunWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +43,10 @@ final class RunTable {
             "reason",
             "fault of the test for which it, its peak or its boil is left out",
             run -> RunWords.exclusion(run.inclusion()).orElse("")),
-        text("outcome", "how it ended", run -> run.outcome().map(Outcome::label).orElse("")));
+        text(
+            "outcome",
+            "how it ended; not seen: nobody and nothing saw whether the water boiled",
+            run -> run.state().label()));
   }
 
   private static List<TableColumn<RunResult>> conditions() {

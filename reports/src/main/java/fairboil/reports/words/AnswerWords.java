@@ -5,13 +5,14 @@ import fairboil.analysis.claim.ClaimResult.Verdict;
 import fairboil.analysis.compare.Comparison;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.figure.Interval;
+import fairboil.analysis.group.BoilCount;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
-import fairboil.analysis.run.RunResult;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,9 @@ import java.util.stream.Stream;
 
 /** The question of a study, and its answer in three plain sentences. */
 public final class AnswerWords {
+
+  /** More builds than this are counted, not named. */
+  private static final int MOST_NAMED = 5;
 
   private final Results results;
   private final EffectWords effects;
@@ -52,7 +56,7 @@ public final class AnswerWords {
                 : "Does hole position matter?");
   }
 
-  /** The answer: three sentences with their numbers and intervals. */
+  /** The answer: three sentences with numbers and intervals; one more where burns failed. */
   public List<String> answer() {
     Optional<HoleEffect> first = first();
     Stream<String> found =
@@ -64,6 +68,7 @@ public final class AnswerWords {
     Optional<String> ofMethod = PrecisionWords.of(results).answer();
     List<String> sentences = new ArrayList<>(found.limit(ofMethod.isEmpty() ? 2 : 1).toList());
     ofMethod.ifPresent(sentences::add);
+    leftOutForFailures().ifPresent(sentences::add);
     sentences.add(basis());
     return List.copyOf(sentences);
   }
@@ -214,11 +219,6 @@ public final class AnswerWords {
 
   private String basis() {
     long counted = results.runs().stream().filter(run -> run.inclusion().included()).count();
-    long boiled =
-        results.runs().stream()
-            .filter(run -> run.inclusion().included())
-            .filter(RunResult::boiled)
-            .count();
     if (results.runs().isEmpty()) {
       return "There are no runs to stand on.";
     }
@@ -228,12 +228,60 @@ public final class AnswerWords {
         + Plural.of(results.runs().size(), "run")
         + ", of "
         + Plural.of(burnt(), "build")
-        + ": the water boiled in "
-        + (boiled == 0 ? "none" : "" + boiled)
+        + ": "
+        + boiled(counted)
         + ", and "
         + leftOut(results.runs().size() - counted)
         + claims()
         + ".";
+  }
+
+  private String boiled(long counted) {
+    BoilCount boils = BoilCount.of(results.runs());
+    return boils.judged() == counted
+        ? "the water boiled in " + (boils.boiled() == 0 ? "none" : "" + boils.boiled())
+        : BoilWords.clause(boils);
+  }
+
+  /** Builds that means and comparisons leave out because a burn failed, and how that leans. */
+  private Optional<String> leftOutForFailures() {
+    List<Measure> measures =
+        Arrays.stream(Measure.values())
+            .filter(measure -> results.runs().stream().anyMatch(it -> measure.of(it).isKnown()))
+            .filter(
+                measure -> results.builds().stream().anyMatch(it -> it.lacksForFailures(measure)))
+            .toList();
+    List<BuildResult> builds =
+        results.builds().stream()
+            .filter(build -> measures.stream().anyMatch(build::lacksForFailures))
+            .toList();
+    return builds.isEmpty() ? Optional.empty() : Optional.of(leftOut(builds, measures));
+  }
+
+  private static String leftOut(List<BuildResult> builds, List<Measure> measures) {
+    List<String> named =
+        new ArrayList<>(builds.stream().limit(MOST_NAMED).map(AnswerWords::failures).toList());
+    if (builds.size() > MOST_NAMED) {
+      named.add(builds.size() - MOST_NAMED + " more");
+    }
+    boolean one = builds.size() == 1;
+    return "Burns failed, so "
+        + Plural.list(named)
+        + (one ? " has" : " have")
+        + " no mean "
+        + String.join(" or ", measures.stream().map(Measure::label).toList())
+        + ". Every mean and comparison of these leaves out "
+        + (one ? "that build" : "those builds")
+        + " and the designs and groups that hold the failed burns: to skip only the failures would"
+        + " make a stove look better than it is.";
+  }
+
+  private static String failures(BuildResult build) {
+    return "build "
+        + Names.inSentence(build.build().key().name())
+        + " (boiled in "
+        + BoilWords.of(build.boils())
+        + ")";
   }
 
   /** Builds of which there are runs: an empty copy of a study names builds as well. */

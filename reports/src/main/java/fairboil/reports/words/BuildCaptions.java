@@ -7,6 +7,7 @@ import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
+import fairboil.analysis.measure.WithoutBoil;
 import fairboil.ingest.choice.Surface;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Key;
@@ -107,12 +108,22 @@ public final class BuildCaptions {
   public String mean(Measure measure, BuildResult build) {
     Summary summary = build.summaries().get(measure);
     if (summary == null) {
-      return build.boiled() < build.runs()
-          ? "boiled in " + build.boiled() + " of " + build.runs()
+      return build.lacksForFailures(measure)
+          ? "boiled in " + BoilWords.of(build.boils())
           : "not known";
     }
     double size = summary.sd().isPresent() ? summary.sd().getAsDouble() : 1;
-    return display.value(summary.mean(), size, measure.dimension()) + ", n " + summary.n();
+    return display.value(summary.mean(), size, measure.dimension())
+        + ", n "
+        + summary.n()
+        + unseen(measure, build);
+  }
+
+  /** Of how many more burns a boil time might have been known, had somebody seen the boil. */
+  private static String unseen(Measure measure, BuildResult build) {
+    boolean ofABoil = measure.withoutBoil() == WithoutBoil.WOULD_TAKE_LONGER;
+    int unseen = build.boils().unseen();
+    return ofABoil && unseen > 0 ? ", " + unseen + " not seen" : "";
   }
 
   /**

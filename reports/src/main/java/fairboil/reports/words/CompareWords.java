@@ -4,6 +4,7 @@ import fairboil.analysis.Results;
 import fairboil.analysis.compare.Comparison;
 import fairboil.analysis.compare.RankComparison;
 import fairboil.analysis.figure.Interval;
+import fairboil.analysis.group.BoilCount;
 import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.Locale;
@@ -125,9 +126,9 @@ public final class CompareWords {
   /** How two things compare of which some runs did not boil. */
   public String sentence(RankComparison pair) {
     return "The water boiled in "
-        + boiled(pair.level(), pair.a(), pair.boiledA(), pair.runsA())
+        + boiled(pair.level(), pair.a(), pair.boilsA())
         + " and in "
-        + boiled(pair.level(), pair.b(), pair.boiledB(), pair.runsB())
+        + boiled(pair.level(), pair.b(), pair.boilsB())
         + ". Counting a run that did not boil as longer than any that did, "
         + longer(pair)
         + ". "
@@ -178,8 +179,13 @@ public final class CompareWords {
         + " of the pairs of runs that can be made";
   }
 
-  private static String boiled(String level, String name, int boiled, int runs) {
-    return boiled + " of " + Plural.of(runs, "run") + whose(level) + name(level, name);
+  private static String boiled(String level, String name, BoilCount boils) {
+    return boils.boiled()
+        + " of "
+        + Plural.of(boils.judged(), "run")
+        + whose(level)
+        + name(level, name)
+        + (boils.unseen() == 0 ? "" : " (" + boils.unseen() + " more were not seen)");
   }
 
   /** A build or a design by its name; anything else with its column, such as {@code lid on}. */

@@ -72,7 +72,7 @@ public record FairnessTable(
   private static FairnessTable table(String level, List<Group> groups, FairnessWords words) {
     Map<String, List<String>> rows = new LinkedHashMap<>();
     rows.put("runs that count", each(groups, group -> "" + group.runs()));
-    rows.put("boiled", each(groups, group -> group.boiled() + " of " + group.runs()));
+    rows.put("boiled", each(groups, group -> BoilWords.of(group.boils())));
     groups.stream()
         .flatMap(group -> group.conditions().stream())
         .map(Condition::column)

@@ -138,8 +138,9 @@ public final class Methods {
               "JCGM 100:2008 (GUM), equations (11a) and (G.2b)."),
           method(
               "Mean of a build",
-              "The mean over the runs that count, with the interval of Student's t. A mean boil"
-                  + " time is given only where every run that counts boiled.",
+              "The mean over the runs that count, with the interval of Student's t. A mean of"
+                  + " what only a boil gives is given only where no run that counts failed to boil."
+                  + " Runs of which nobody saw the boil count neither as boiled nor as failed.",
               "mean ± t · s / √n, with n − 1 degrees of freedom",
               "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2."),
           method(

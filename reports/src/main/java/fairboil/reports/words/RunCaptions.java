@@ -1,6 +1,7 @@
 package fairboil.reports.words;
 
 import fairboil.analysis.figure.Figure;
+import fairboil.analysis.group.BoilCount;
 import fairboil.analysis.group.Restating;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.ChannelLedger;
@@ -83,12 +84,16 @@ public final class RunCaptions {
     if (run.boil().boilTime().isKnown()) {
       add(facts, "boil time", run.boil().boilTime());
     } else {
-      run.outcome().map(Outcome::label).ifPresent(facts::add);
+      facts.add(outcome(run));
       add(facts, "hottest water", run.boil().hottestWater());
     }
     add(facts, "air", run.conditions().ambient());
     add(facts, "water", run.conditions().water());
     return facts;
+  }
+
+  private static String outcome(RunResult run) {
+    return run.outcome().map(Outcome::label).orElse("boil not seen");
   }
 
   private void add(List<String> facts, String name, Figure figure) {
@@ -125,6 +130,7 @@ public final class RunCaptions {
             + time(restating.scatter(Measure.NORMALISED_BOIL_TIME))
             + " normalised";
     String runs = Plural.of(restating.runs().size(), "burn");
+    String failed = failed(restating.failed());
     String water =
         correlations(
             "mass of water",
@@ -142,6 +148,7 @@ public final class RunCaptions {
             + ", each once above as measured and once below normalised, on one scale of time: "
             + scatter
             + "."
+            + failed
             + water
             + air
             + " What is left lies between stoves, fires and days.",
@@ -151,8 +158,18 @@ public final class RunCaptions {
             + ": "
             + scatter
             + "."
+            + failed
             + water
             + air);
+  }
+
+  private static String failed(int runs) {
+    return runs == 0
+        ? ""
+        : " "
+            + Plural.sentence(Plural.of(runs, "more burn"))
+            + (runs == 1 ? " has" : " have")
+            + " no boil time because the water did not boil.";
   }
 
   private String time(double seconds) {
@@ -182,9 +199,8 @@ public final class RunCaptions {
   public Caption traces(List<RunResult> some, double minutes, String axis) {
     String first = Names.inSentence(some.get(0).run().key().name());
     String last = Names.inSentence(some.get(some.size() - 1).run().key().name());
-    long boiled = some.stream().filter(RunResult::boiled).count();
     String scale = Math.round(minutes) + " minutes along, " + axis + " up";
-    String found = "the water boiled in " + boiled + " of " + Plural.of(some.size(), "run");
+    String found = BoilWords.clause(BoilCount.of(some));
     return new Caption(
         some.size() == 1 ? "Trace of " + first : "Traces from " + first + " to " + last,
         Plural.of(some.size(), "run") + ", all over the same axes: " + scale,

@@ -14,12 +14,15 @@ class AnswerWordsTest {
   private final Results sample = SampleResults.typical(DisplayUnits.METRIC);
 
   @Test
-  void theAnswerIsThreeSentencesWithIntervals() {
+  void theAnswerHasItsIntervalsAndNamesWhatFailed() {
     List<String> answer = AnswerWords.of(sample).answer();
-    assertThat(answer).hasSize(3).allSatisfy(sentence -> assertThat(sentence).endsWith("."));
+    assertThat(answer).hasSize(4).allSatisfy(sentence -> assertThat(sentence).endsWith("."));
     assertThat(answer.get(0)).contains("normalised peak", "interval", "10 builds");
     assertThat(answer.get(1)).contains("normalised boil time", "interval");
     assertThat(answer.get(2))
+        .startsWith("Burns failed, so build S1 (boiled in 3 of 4) and build S4 (boiled in 3 of 4)")
+        .contains("net power", "would make a stove look better than it is");
+    assertThat(answer.get(3))
         .contains("38 of 39 runs", "10 builds", "boiled in 36", "1 run was left out")
         .contains("1 is supported", "1 is contradicted", "1 is not settled", "1 cannot be tested");
   }
@@ -27,7 +30,7 @@ class AnswerWordsTest {
   @Test
   void withoutHolesTheBuildsAreToldInstead() {
     List<String> answer = AnswerWords.of(Altered.holeEffects(sample, List.of())).answer();
-    assertThat(answer).hasSize(3);
+    assertThat(answer).hasSize(4);
     assertThat(answer.get(0)).startsWith("Build by build, the mean normalised boil time runs from");
   }
 

@@ -11,6 +11,7 @@ import fairboil.analysis.compare.Fairness.Inseparable;
 import fairboil.analysis.compare.Fairness.Tied;
 import fairboil.analysis.compare.RankComparison;
 import fairboil.analysis.figure.Interval;
+import fairboil.analysis.group.BoilCount;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.model.RankSum;
 import fairboil.analysis.precision.Repeatability;
@@ -71,10 +72,8 @@ class CompareWordsTest {
         "lid",
         "on",
         "off",
-        3,
-        4,
-        4,
-        4,
+        new BoilCount(3, 1, 0),
+        new BoilCount(4, 0, 0),
         unit,
         new RankSum(0.75, 0.3, RankSum.Method.EXACT));
   }
