@@ -71,9 +71,7 @@ final class BoilStateFinder {
   /** How the log shows that the water never boiled; empty if it does not show that. */
   private Optional<String> shown() {
     // Where a mark of boil is asked about, somebody may have seen it boil.
-    if (events.isAsked(Event.BOIL)
-        || !stayedBelow()
-        || water.longestGap() > LONGEST_GAP_SECONDS) {
+    if (events.isAsked(Event.BOIL) || !stayedBelow() || water.longestGap() > LONGEST_GAP_SECONDS) {
       return Optional.empty();
     }
     if (fireEnded()) {
@@ -105,7 +103,9 @@ final class BoilStateFinder {
 
   private String whyNot(Optional<Outcome> told) {
     String mark =
-        events.isAsked(Event.BOIL) ? "the mark of boil is asked about" : "no boil mark could be read";
+        events.isAsked(Event.BOIL)
+            ? "the mark of boil is asked about"
+            : "no boil mark could be read";
     String unseen = water.whyNot().orElse("the log shows none") + ", and " + mark;
     return told.isPresent() ? "the run was stopped; " + unseen : unseen;
   }

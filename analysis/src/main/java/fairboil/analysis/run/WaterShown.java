@@ -116,7 +116,8 @@ record WaterShown(
 
   /** The same, with a boil that is asked about and so counts as not seen. */
   WaterShown asking(String reason) {
-    return new WaterShown(new Boil.NotSeen(reason), hottest, probe, lag, levelUncertainty);
+    return new WaterShown(
+        new Boil.NotSeen(reason), hottest, probe, lag, levelUncertainty, heated);
   }
 
   Optional<Boil.Seen> seen() {

@@ -80,7 +80,8 @@ class EffectChecksTest {
                               return TestRun.of(
                                       HoleEffectsTest.sheets(ERRORS, NORMALISED).finish(),
                                       run.run().key().name())
-                                  .peak(650 - 9 * ERRORS[build] + build % 2 + (burn == 1 ? 3 : -1.5))
+                                  .peak(
+                                      650 - 9 * ERRORS[build] + build % 2 + (burn == 1 ? 3 : -1.5))
                                   .ambient(AMBIENTS[build][burn])
                                   .result();
                             })
