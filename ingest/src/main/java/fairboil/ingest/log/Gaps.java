@@ -15,8 +15,8 @@ final class Gaps {
 
   /**
    * Whether a header is parted like its rows, or both each in one way from end to end. A date or
-   * time may be parted from what follows by a blank where the header has a comma, as in {@code Date,
-   * Time, T1} over {@code 1/25/2024 10:00:01 23.8C}, if all such columns are called times.
+   * time may be parted from what follows by a blank where the header has a comma, as in {@code
+   * Date, Time, T1} over {@code 1/25/2024 10:00:01 23.8C}, if all such columns are called times.
    */
   static boolean agree(TableShape shape) {
     if (!shape.separator().collapses() || shape.header().isEmpty()) {
@@ -86,10 +86,8 @@ final class Gaps {
   }
 
   // Of several commas in a row each but one holds an empty cell.
-  private static void append(
-      String run, Separator separator, boolean inside, StringBuilder gaps) {
-    int commas =
-        separator.takesComma() ? (int) run.chars().filter(c -> c == COMMA).count() : 0;
+  private static void append(String run, Separator separator, boolean inside, StringBuilder gaps) {
+    int commas = separator.takesComma() ? (int) run.chars().filter(c -> c == COMMA).count() : 0;
     if (commas > 0) {
       gaps.append(String.valueOf(COMMA).repeat(inside ? commas : commas - 1));
     } else if (inside) {

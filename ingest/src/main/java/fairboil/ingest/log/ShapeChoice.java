@@ -55,9 +55,7 @@ final class ShapeChoice {
 
   private static Optional<Candidate> candidate(ShapeFinder finder) {
     return finder.score() > 0
-        ? finder
-            .shape()
-            .map(shape -> new Candidate(shape, finder.score(), HeaderFit.of(shape)))
+        ? finder.shape().map(shape -> new Candidate(shape, finder.score(), HeaderFit.of(shape)))
         : Optional.empty();
   }
 

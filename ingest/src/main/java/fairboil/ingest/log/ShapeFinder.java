@@ -253,8 +253,7 @@ final class ShapeFinder {
   }
 
   // Empty for a line with quotation marks.
-  private static Optional<Sample.Line> resplit(
-      Sample.Line line, String text, Separator separator) {
+  private static Optional<Sample.Line> resplit(Sample.Line line, String text, Separator separator) {
     LineCells cells = new LineCells();
     return separator.split(text.toCharArray(), text.length(), cells)
         ? Optional.of(line.withCells(cells.strings()))

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Names of several words in a header that is split at blanks: {@code time (s) flame temp} gives four
- * cells and may by chance fit rows of four.
+ * Names of several words in a header that is split at blanks: {@code time (s) flame temp} gives
+ * four cells and may by chance fit rows of four.
  */
 final class SpokenNames {
 

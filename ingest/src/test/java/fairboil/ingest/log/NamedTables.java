@@ -203,7 +203,7 @@ final class NamedTables {
 
   private String cell(String cell, boolean quoted) {
     String mark = parting.mark.strip();
-    boolean needed = !mark.isEmpty() && cell.contains(mark) || cell.contains("\t");
+    boolean needed = (!mark.isEmpty() && cell.contains(mark)) || cell.contains("\t");
     boolean free = parting != Parting.COMMA_BLANK && !parting.blanks;
     return needed || (quoted && free) ? '"' + cell + '"' : cell;
   }
