@@ -18,7 +18,7 @@ final class ShapeChoice {
   private static final double CLEARLY = 1.02;
 
   // Whose header agrees wins over one that seems to hold more data, while it has this share of it.
-  private static final double ENOUGH = 0.5;
+  private static final double ENOUGH = 0.6;
 
   // Where marks part rows well, a header that fits only what blanks make of them is chance.
   private static final double WELL = 0.8;
@@ -84,14 +84,13 @@ final class ShapeChoice {
     return mixed ? blanks : marks;
   }
 
+  // Blanks that part fewer cells than marks do are blanks within names and texts.
   private static boolean mayFallApart(Candidate marks, Candidate blanks) {
+    boolean more = blanks.shape.width() > marks.shape.width();
     return switch (marks.fit) {
-      case AGREES -> blanks.agrees() && blanks.clearlyBeats(marks);
+      case AGREES -> more && blanks.agrees() && blanks.clearlyBeats(marks);
       case NONE -> blanks.agrees() ? marks.score <= blanks.score : blanks.clearlyBeats(marks);
-      case DISAGREES ->
-          blanks.agrees()
-              && marks.score <= blanks.score * WELL
-              && blanks.shape.width() > marks.shape.width();
+      case DISAGREES -> more && blanks.agrees() && marks.score <= blanks.score * WELL;
     };
   }
 }
