@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A column of a log, before its use is known.
@@ -20,6 +21,9 @@ import java.util.Optional;
  */
 record LogColumn(
     int index, String name, HeaderName header, Looks looks, char mark, Optional<Unit> glued) {
+
+  private static final Set<String> UNIT_NAMES =
+      Set.of("unit", "units", "uom", "einheit", "scale", "deg", "degree", "degrees");
 
   /** What the cells of a column look like. */
   enum Looks {
@@ -85,7 +89,12 @@ record LogColumn(
       texts += kind == CellKind.TEXT ? 1 : 0;
       units += kind == CellKind.TEXT && isTemperatureUnit(row.cell(column)) ? 1 : 0;
     }
-    return looks(numbers, stamps, texts, units);
+    return looks(numbers, stamps, texts, mayHoldUnits(shape.name(column)) ? units : 0);
+  }
+
+  // A column called phase or state that holds C or K says nothing of the column before it.
+  private static boolean mayHoldUnits(String name) {
+    return name.isBlank() || HeaderName.words(name).stream().anyMatch(UNIT_NAMES::contains);
   }
 
   private static boolean isTemperatureUnit(String cell) {

@@ -37,12 +37,27 @@ final class LogParser {
   /** The log, or empty after an error. */
   Optional<ParsedLog> parse() throws IOException {
     Replay replay = new Replay(text);
-    Optional<TableShape> shape = ShapeFinder.find(remarks.file(), Head.of(replay));
+    Optional<TableShape> shape =
+        ShapeChoice.find(remarks.file(), Head.of(replay)).map(this::byNumber);
     if (shape.isEmpty()) {
       NoTable.tell(replay, remarks);
       return Optional.empty();
     }
     return ShapeCheck.accepts(shape.get(), remarks) ? parse(shape.get(), replay) : Optional.empty();
+  }
+
+  // Names that do not fit the rows are not needed where sensors.csv goes by numbers.
+  private TableShape byNumber(TableShape shape) {
+    if (HeaderFit.of(shape) != HeaderFit.DISAGREES
+        || !SensorAnswers.goByNumber(sensors, run, remarks.file().file())) {
+      return shape;
+    }
+    remarks.note(
+        remarks.line(shape.header().orElseThrow().number()),
+        "these names do not fit the cells of the rows and were not used: the columns go by the"
+            + " numbers given in sensors.csv",
+        "");
+    return shape.unnamed();
   }
 
   private Optional<ParsedLog> parse(TableShape shape, Replay replay) throws IOException {
@@ -95,11 +110,15 @@ final class LogParser {
   }
 
   private void tellShape(TableShape shape) {
-    if (shape.inComment()) {
-      remarks.note(
-          remarks.line(shape.header().orElseThrow().number()),
-          "the names of the columns were taken from this comment",
-          "");
+    switch (shape.place()) {
+      case COMMENT -> tellHeader(shape, "the names of the columns were taken from this comment");
+      case PARTED_OTHERWISE ->
+          tellHeader(
+              shape,
+              "the names on this line are not parted by "
+                  + shape.separator().label()
+                  + " as the rows are; there is one for each column, and so they were used");
+      case TABLE -> {}
     }
     int named = shape.names();
     boolean some =
@@ -107,14 +126,17 @@ final class LogParser {
     if (named > 0 && named < shape.width() && some) {
       remarks.note(
           remarks.line(shape.header().orElseThrow().number()),
-          "the header has "
+          "the header names no column after #"
               + named
-              + " names, the rows have "
+              + ", but the rows have "
               + shape.width()
-              + " cells: the cells"
-              + " without a name were not used",
+              + " cells: the cells without a name were not used",
           "name such a column in sensors.csv by its number, as #" + (named + 1));
     }
+  }
+
+  private void tellHeader(TableShape shape, String words) {
+    remarks.note(remarks.line(shape.header().orElseThrow().number()), words, "");
   }
 
   private void tellDate(TableShape shape, TimeReader clock) {

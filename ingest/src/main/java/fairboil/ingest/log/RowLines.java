@@ -140,9 +140,10 @@ final class RowLines {
 
   private void splitQuoted() throws IOException {
     QuoteScan scan = new QuoteScan(separator.mark());
-    StringBuilder row = new StringBuilder(current.text());
+    String first = BlanksBeforeQuotes.removed(current.text(), separator.mark());
+    StringBuilder row = new StringBuilder(first);
     List<Line> taken = new ArrayList<>();
-    QuoteScan.State state = scan.feed(current.text());
+    QuoteScan.State state = scan.feed(first);
     while (state == QuoteScan.State.QUOTED && taken.size() < MAX_JOINED && hasNext()) {
       Line next = ahead.removeFirst();
       taken.add(next);

@@ -45,6 +45,13 @@ record Sample(Separator separator, List<Line> rows) {
       kinds = List.copyOf(kinds);
     }
 
+    /** The same line with other cells. */
+    Line withCells(List<String> others) {
+      CellKind.Judge judge = new CellKind.Judge();
+      return new Line(
+          number, text, Type.CELLS, others, others.stream().map(judge::of).toList(), quoted);
+    }
+
     /** The text of a cell, from 0; empty where the line ends before it. */
     String cell(int index) {
       return index < cells.size() ? cells.get(index) : "";

@@ -44,6 +44,13 @@ final class SensorAnswers {
     return answers;
   }
 
+  /** Whether rows about this log give the numbers of columns rather than names. */
+  static boolean goByNumber(List<Sensor> sensors, Run run, String file) {
+    return sensors.stream()
+        .filter(sensor -> isAbout(sensor, run, file))
+        .anyMatch(sensor -> sensor.row().get(SensorsSheet.COLUMN).strip().matches("#\\d+"));
+  }
+
   /** Warns of rows that name this log but none of its columns. */
   void tellUnknown(List<LogColumn> columns, Remarks remarks) {
     rows.stream()

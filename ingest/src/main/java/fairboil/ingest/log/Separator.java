@@ -114,7 +114,8 @@ enum Separator {
     return i;
   }
 
-  private boolean parts(char c) {
+  /** Whether a character parts cells, where blanks do. */
+  boolean parts(char c) {
     return LineCells.isBlank(c) || (this == COMMA_OR_BLANKS && c == ',');
   }
 }

@@ -5,12 +5,17 @@ import fairboil.ingest.finding.Place;
 /** Refuses tables whose cells cannot be told apart. */
 final class ShapeCheck {
 
+  private static final String REMEDY =
+      "write one name over each column, or say in sensors.csv by number, such as #2, what each"
+          + " column holds";
+
   private ShapeCheck() {}
 
   /** Whether the table can be read; if not, an error says why. */
   static boolean accepts(TableShape shape, Remarks remarks) {
     Place header = remarks.line(shape.header().map(Sample.Line::number).orElse(shape.firstLine()));
-    if (hasDecimalCommas(shape)) {
+    boolean fits = HeaderFit.of(shape) != HeaderFit.DISAGREES;
+    if (!fits && hasDecimalCommas(shape)) {
       remarks.error(
           header,
           "the header has "
@@ -29,7 +34,10 @@ final class ShapeCheck {
           "export the log with one column for each probe and its name in the first line");
       return false;
     }
-    return fitsHeader(shape, header, remarks);
+    if (!fits) {
+      tellMisfit(shape, header, remarks);
+    }
+    return fits && fitsUnits(shape, remarks);
   }
 
   // 0,5,19,5 under time,flame: twice as many cells as names, whole numbers all.
@@ -67,27 +75,66 @@ final class ShapeCheck {
     return constant >= 2;
   }
 
-  // Names at the end without cells may be of columns that were left out anywhere before them.
-  private static boolean fitsHeader(TableShape shape, Place header, Remarks remarks) {
-    if (shape.names() <= shape.width()) {
+  private static void tellMisfit(TableShape shape, Place header, Remarks remarks) {
+    int times = HeaderFit.timesUnderReading(shape);
+    if (times >= 0) {
+      tellTimes(shape, times, header, remarks);
+    } else {
+      tellWidth(shape, header, remarks);
+    }
+  }
+
+  private static void tellTimes(TableShape shape, int column, Place header, Remarks remarks) {
+    remarks.error(
+        header,
+        "column "
+            + Spell.quoted(shape.name(column))
+            + " holds times, such as "
+            + Spell.quoted(shape.rows().get(0).cell(column))
+            + ": the names do not stand over their own cells, so the log was not read",
+        REMEDY);
+  }
+
+  private static void tellWidth(TableShape shape, Place header, Remarks remarks) {
+    boolean otherwise = shape.place() == TableShape.HeaderPlace.PARTED_OTHERWISE;
+    String parted = shape.separator().label();
+    remarks.error(
+        header,
+        "this line has "
+            + Spell.count(shape.names(), isGapless(shape) ? "name" : "cell")
+            + (otherwise ? ", which " + parted + " do not part" : "")
+            + ", but most rows have "
+            + Spell.count(shape.width(), "cell")
+            + " (split at "
+            + parted
+            + "): which name belongs to which cell cannot be told, so the log was not read",
+        REMEDY);
+  }
+
+  // Between names may stand cells without one.
+  private static boolean isGapless(TableShape shape) {
+    return shape.header().orElseThrow().filled() == shape.names();
+  }
+
+  private static boolean fitsUnits(TableShape shape, Remarks remarks) {
+    if (shape.units().isEmpty()) {
       return true;
     }
-    boolean readings = false;
-    for (int i = shape.width(); i < shape.names(); i++) {
-      readings |= HeaderName.of(shape.name(i), "").saysTemperature();
-      readings |= RoleWords.of(HeaderName.words(shape.name(i))).isPresent();
+    Sample.Line units = shape.units().get();
+    int count = units.cells().size();
+    boolean level = count == shape.width() || count == shape.header().orElseThrow().cells().size();
+    int said = TableShape.said(units);
+    if (level || said == shape.names()) {
+      return true;
     }
-    if (readings) {
-      remarks.error(
-          header,
-          "the header has "
-              + shape.names()
-              + " names, most rows have "
-              + shape.width()
-              + " cells:"
-              + " nothing tells which column is missing, so the log was not read",
-          "export the log again, with a cell for every column in every row");
-    }
-    return !readings;
+    remarks.error(
+        remarks.line(units.number()),
+        "this line has "
+            + Spell.count(said, "unit")
+            + ", the header above it "
+            + Spell.count(shape.names(), "name")
+            + ": which unit belongs to which name cannot be told, so the log was not read",
+        "write a unit, or nothing between two separators, under each name");
+    return false;
   }
 }

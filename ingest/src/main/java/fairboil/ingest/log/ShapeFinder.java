@@ -1,8 +1,10 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.log.TableShape.HeaderPlace;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -10,10 +12,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
- * Finds the table in a log. The separator is the one that gives most rows the same number of cells,
- * with numbers and times in them; the header is the last line of text before them.
+ * Finds the table in a log whose cells are parted in one way: rows are the lines with the most
+ * usual number of cells, with numbers and times in them; the header is the last line of text before
+ * them.
  */
 final class ShapeFinder {
 
@@ -32,27 +36,18 @@ final class ShapeFinder {
     this.numeric = numericColumns();
   }
 
-  /** The table in the head of a log, or empty if there is none. */
-  static Optional<TableShape> find(Place file, Head head) throws IOException {
-    ShapeFinder best = null;
-    for (Separator separator : Separator.values()) {
-      if (head.contains(separator.mark()) || separator.collapses()) {
-        ShapeFinder finder = new ShapeFinder(Sample.of(file, head, separator));
-        best = finder.isBetterThan(best) ? finder : best;
-      }
-      if (best != null && best.isSure()) {
-        break;
-      }
-    }
-    return best == null ? Optional.empty() : best.shape();
+  /** A log's head, split in one way. */
+  static ShapeFinder of(Place file, Head head, Separator separator) throws IOException {
+    return new ShapeFinder(Sample.of(file, head, separator));
   }
 
-  private boolean isBetterThan(ShapeFinder best) {
-    return score > 0 && (best == null || score > best.score * 1.02);
+  /** How many lines look like rows of one table, each counted by its share of data. */
+  double score() {
+    return score;
   }
 
-  // Nearly every line has as many cells as most, and nearly all hold data: nothing can beat it.
-  private boolean isSure() {
+  /** Nearly every line has as many cells as most, and nearly all hold data: nothing beats it. */
+  boolean isSure() {
     long lines = sample.rows().stream().filter(row -> row.type() == Sample.Type.CELLS).count();
     return score * 1.02 >= lines;
   }
@@ -119,7 +114,22 @@ final class ShapeFinder {
     return some;
   }
 
-  private Optional<TableShape> shape() {
+  // A row that has cells which most leave out at their end.
+  private boolean isLonger(Sample.Line row) {
+    return row.cells().size() > width && row.data() > 0 && hasNoTextUnderNumbers(row);
+  }
+
+  private boolean hasNoTextUnderNumbers(Sample.Line row) {
+    for (int i = 0; i < width; i++) {
+      if (numeric[i] && row.kind(i) == CellKind.TEXT) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The table, or empty if there is none. */
+  Optional<TableShape> shape() {
     int first = firstReading();
     if (first < 0) {
       return Optional.empty();
@@ -127,24 +137,31 @@ final class ShapeFinder {
     int headerRow = headerAbove(first);
     boolean units = headerRow >= 0 && row(headerRow).isUnits() && headerAbove(headerRow) >= 0;
     int named = units ? headerAbove(headerRow) : headerRow;
+    HeaderPlace place = HeaderPlace.TABLE;
     Optional<Sample.Line> header = named < 0 ? Optional.empty() : Optional.of(fitted(row(named)));
-    boolean inComment = header.isEmpty();
-    if (inComment) {
+    if (header.isEmpty()) {
       header = headerInComment(first);
+      place = header.isPresent() ? HeaderPlace.COMMENT : place;
     }
-    inComment &= header.isPresent();
-    List<String> groups = header.isPresent() ? groupsAbove(named, header.get()) : List.<String>of();
+    if (header.isEmpty()) {
+      header = headerPartedOtherwise(first);
+      place = header.isPresent() ? HeaderPlace.PARTED_OTHERWISE : place;
+    }
+    List<String> groups = named >= 0 ? groupsAbove(named, header.get()) : List.<String>of();
     return Optional.of(
         new TableShape(
             sample.separator(),
             width,
             header,
-            inComment,
+            place,
             groups,
             units ? Optional.of(row(headerRow)) : Optional.empty(),
             headerRow < 0 ? row(first).number() : row(headerRow + 1).number(),
             preamble(first),
-            sample.rows().stream().filter(this::isReading).toList()));
+            sample.rows().stream().filter(this::isReading).toList(),
+            sample.rows().subList(first, sample.rows().size()).stream()
+                .filter(this::isLonger)
+                .toList()));
   }
 
   private Sample.Line row(int index) {
@@ -189,8 +206,8 @@ final class ShapeFinder {
     return i >= 0 && row(i).filled() > 1 && row(i).data() * 2 <= row(i).filled() ? i : -1;
   }
 
-  private static boolean isOddReading(Sample.Line row) {
-    return row.data() * 2 > row.filled();
+  private boolean isOddReading(Sample.Line row) {
+    return row.data() * 2 > row.filled() || (row.data() > 0 && hasNoTextUnderNumbers(row));
   }
 
   private Optional<Sample.Line> headerInComment(int first) {
@@ -202,34 +219,58 @@ final class ShapeFinder {
       return Optional.empty();
     }
     String text = row(i).text().strip().replaceFirst("^[#%;/]+", "");
-    Sample.Line line = resplit(row(i), text, sample.separator());
-    return Optional.of(fitted(line))
+    return resplit(row(i), text, sample.separator())
+        .map(this::fitted)
         .filter(names -> names.cells().size() == width && names.data() * 2 <= width);
   }
 
-  private static Sample.Line resplit(Sample.Line line, String text, Separator separator) {
-    LineCells cells = new LineCells();
-    CellKind.Judge judge = new CellKind.Judge();
-    separator.split(text.toCharArray(), text.length(), cells);
-    return line(line, cells.strings(), judge);
+  // The line right above the readings is one cell, but names if it is split in another way; the
+  // way that gives as many names as there are cells comes first.
+  private Optional<Sample.Line> headerPartedOtherwise(int first) {
+    int above = first - 1;
+    while (above >= 0 && row(above).type() == Sample.Type.BLANK) {
+      above--;
+    }
+    if (above < 0 || row(above).type() != Sample.Type.CELLS || row(above).filled() != 1) {
+      return Optional.empty();
+    }
+    Sample.Line line = row(above);
+    return Stream.of(Separator.values())
+        .filter(other -> other != sample.separator() && !other.collapses())
+        .filter(other -> row(first).text().indexOf(other.mark()) < 0)
+        .flatMap(other -> resplit(line, line.text(), other).stream())
+        .filter(names -> names.filled() > 1 && names.data() * 2 <= names.filled())
+        .filter(ShapeFinder::namesTimeOrReading)
+        .min(Comparator.comparingInt(names -> Math.abs(names.cells().size() - width)));
   }
 
-  private static Sample.Line line(Sample.Line line, List<String> cells, CellKind.Judge judge) {
-    List<CellKind> kinds = cells.stream().map(judge::of).toList();
-    return new Sample.Line(
-        line.number(), line.text(), Sample.Type.CELLS, cells, kinds, line.quoted());
+  private static boolean namesTimeOrReading(Sample.Line names) {
+    return names.cells().stream()
+        .map(HeaderName::words)
+        .anyMatch(
+            words ->
+                words.stream().anyMatch(TimeWords::contains) || RoleWords.of(words).isPresent());
+  }
+
+  // Empty for a line with quotation marks.
+  private static Optional<Sample.Line> resplit(Sample.Line line, String text, Separator separator) {
+    LineCells cells = new LineCells();
+    return separator.split(text.toCharArray(), text.length(), cells)
+        ? Optional.of(line.withCells(cells.strings()))
+        : Optional.empty();
   }
 
   // Where blanks part cells, names of several words are parted by two blanks, or hold a bracket.
   private Sample.Line fitted(Sample.Line header) {
-    if (!sample.separator().collapses() || header.cells().size() == width) {
+    boolean level = header.cells().size() == width && !SpokenNames.areTorn(header.cells());
+    if (!sample.separator().collapses() || header.quoted() || level) {
       return header;
     }
     String bare = header.text().strip().replaceFirst("^[#%;/]+\\s*", "");
     for (String pattern : List.of("\\s{2,}|\\t", "\\s+(?![(\\[])", "\\s*,\\s*")) {
       List<String> names = List.of(bare.split(pattern, -1));
-      if (names.size() == width) {
-        return line(header, names, new CellKind.Judge());
+      if (names.size() == width && !SpokenNames.areTorn(names)) {
+        return header.withCells(names);
       }
     }
     return header;

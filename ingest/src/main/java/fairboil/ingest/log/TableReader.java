@@ -35,7 +35,7 @@ final class TableReader {
   private int shortCells;
   private int longLine;
   private int longCells;
-  private int most;
+  private final int room;
   private int unclosedLine;
 
   TableReader(
@@ -54,7 +54,7 @@ final class TableReader {
     this.channels = List.copyOf(channels);
     this.joiner = joiner;
     this.remarks = remarks;
-    this.most = Math.max(shape.width(), shape.names());
+    this.room = shape.room();
   }
 
   Tally tally() {
@@ -105,7 +105,7 @@ final class TableReader {
 
   private void readRow() throws IOException {
     LineCells cells = rows.split();
-    if (cells.count() == shape.width() && plan.reader().read(cells)) {
+    if (cells.count() == shape.width() && cells.width() <= room && plan.reader().read(cells)) {
       take(cells);
     } else if (rows.isBlank()) {
       tally.setAside(RowFate.BLANK, rows.number());
@@ -277,7 +277,7 @@ final class TableReader {
   private void otherWidth(LineCells cells) throws IOException {
     int count = cells.count();
     counter.ifPresent(counted -> counted.take(cells, rows.number()));
-    if (count < shape.width()) {
+    if (count < Math.min(room, shape.width())) {
       if (rows.isUnended() && times.size() > 0) {
         cutOff();
         return;
@@ -285,7 +285,7 @@ final class TableReader {
       shortLine = shortLine == 0 ? rows.number() : shortLine;
       shortCells = shortLine == rows.number() ? count : shortCells;
       tally.setAside(RowFate.RAGGED, rows.number());
-    } else if (cells.width() <= most) {
+    } else if (cells.width() <= room) {
       take(cells);
     } else {
       longLine = longLine == 0 ? rows.number() : longLine;
@@ -328,7 +328,7 @@ final class TableReader {
             + " have too few or too many cells (the first of them here, with "
             + (line == shortLine ? shortCells : longCells)
             + " for "
-            + shape.width()
+            + room
             + " columns): too many to trust the rest, so the log was not read",
         "look for a probe that fails to write its cell, or for decimal commas between commas");
   }
@@ -336,13 +336,13 @@ final class TableReader {
   private void tellRagged(int line, int cells, long ragged) {
     if (line > 0) {
       String more = ragged > 1 ? " (" + Spell.count(ragged, "such line") + " in all)" : "";
-      boolean few = cells < shape.width();
+      boolean few = cells < room;
       remarks.warning(
           remarks.line(line),
           "this line has "
               + Spell.count(cells, "cell")
               + ", the table "
-              + shape.width()
+              + room
               + " columns: the line was skipped"
               + more,
           few

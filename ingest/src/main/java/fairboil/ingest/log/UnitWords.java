@@ -118,8 +118,9 @@ final class UnitWords {
     return DEGREE.matcher(text.toLowerCase(Locale.ROOT)).find();
   }
 
+  /** A unit without brackets, and without a mark that was left behind it: {@code v;}. */
   static String withoutBrackets(String text) {
-    String bare = text.strip();
+    String bare = text.strip().replaceFirst("(?<=[^;:,])[;:,]$", "").strip();
     boolean bracketed =
         bare.length() > 2
             && "([{".indexOf(bare.charAt(0)) >= 0

@@ -103,6 +103,8 @@ class RowLinesTest {
   @Test
   void takesAQuotedCellAfterABlank() throws IOException {
     assertThat(rows("1, \"2\",3", Separator.COMMA)).containsExactly(List.of("1", "2", "3"));
+    assertThat(rows("1,  \"2,5\", \"a, \"\"b\"\"\", c", Separator.COMMA))
+        .containsExactly(List.of("1", "2,5", "a, \"b\"", "c"));
   }
 
   @Test
