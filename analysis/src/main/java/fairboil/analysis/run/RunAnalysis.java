@@ -99,7 +99,7 @@ public final class RunAnalysis {
     Optional<Outcome> outcome = new OutcomeFinder(context, log, events, shown, boilingPoint).find();
     return new RunResult(
         context.run(),
-        build(context.run()),
+        build(study, context.run()),
         inclusion(context),
         outcome,
         conditions,
@@ -116,7 +116,8 @@ public final class RunAnalysis {
         heat);
   }
 
-  private Build build(Run run) {
+  /** The build that was burnt, with nothing said of it where its sheet lacks it. */
+  static Build build(Study study, Run run) {
     return study
         .build(run.build())
         .orElseGet(() -> new Build(run.build(), Row.at(run.row().place()).build()));

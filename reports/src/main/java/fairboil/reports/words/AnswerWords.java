@@ -52,7 +52,10 @@ public final class AnswerWords {
                 : "Does hole position matter?");
   }
 
-  /** The answer: three sentences with their numbers and intervals. */
+  /**
+   * The answer: three sentences with their numbers and intervals; if the program failed at a part,
+   * a doubt before them.
+   */
   public List<String> answer() {
     Optional<HoleEffect> first = first();
     Stream<String> found =
@@ -62,7 +65,9 @@ public final class AnswerWords {
                 .map(effects::answer),
             spreads());
     Optional<String> ofMethod = PrecisionWords.of(results).answer();
-    List<String> sentences = new ArrayList<>(found.limit(ofMethod.isEmpty() ? 2 : 1).toList());
+    List<String> sentences = new ArrayList<>();
+    FaultWords.doubt(results.faults()).ifPresent(sentences::add);
+    sentences.addAll(found.limit(ofMethod.isEmpty() ? 2 : 1).toList());
     ofMethod.ifPresent(sentences::add);
     sentences.add(basis());
     return List.copyOf(sentences);
