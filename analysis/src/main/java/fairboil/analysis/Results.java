@@ -6,6 +6,7 @@ import fairboil.analysis.compare.Fairness;
 import fairboil.analysis.compare.RankComparison;
 import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.fault.Fault;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.normalise.Normalisation;
@@ -45,6 +46,7 @@ import java.util.stream.Stream;
  *     nothing was agreed
  * @param without the results without the runs that did not, where some did and some did not
  * @param normalisation how boil times were restated
+ * @param faults parts at which the program failed; each is a finding too
  */
 public record Results(
     Study study,
@@ -65,7 +67,8 @@ public record Results(
     Optional<WithExcluded> withExcluded,
     List<RunProtocol> protocol,
     Optional<Without> without,
-    Normalisation normalisation) {
+    Normalisation normalisation,
+    List<Fault> faults) {
 
   /** Copies the lists. */
   public Results {
@@ -80,6 +83,7 @@ public record Results(
     claims = List.copyOf(claims);
     findings = List.copyOf(findings);
     protocol = List.copyOf(protocol);
+    faults = List.copyOf(faults);
   }
 
   /** Results of a study that nobody repeated, with no run excluded, nothing agreed, no balance. */
@@ -117,7 +121,8 @@ public record Results(
         Optional.empty(),
         List.of(),
         Optional.empty(),
-        Normalisation.NONE);
+        Normalisation.NONE,
+        List.of());
   }
 
   /** Results of a study in which nothing is compared: without checks, comparisons and scatter. */
@@ -150,7 +155,42 @@ public record Results(
         Optional.empty(),
         List.of(),
         Optional.empty(),
-        Normalisation.NONE);
+        Normalisation.NONE,
+        List.of());
+  }
+
+  /** The same results with more faults, each a finding too. */
+  public Results with(List<Fault> more) {
+    return more.isEmpty()
+        ? this
+        : new Results(
+            study,
+            references,
+            confidence,
+            runs,
+            builds,
+            rings,
+            holeEffects,
+            effectChecks,
+            comparisons,
+            rankComparisons,
+            fairness,
+            repeatability,
+            claims,
+            Stream.concat(findings.stream(), study.told(findings(more)).stream())
+                .distinct()
+                .sorted()
+                .toList(),
+            precision,
+            withExcluded,
+            protocol,
+            without,
+            normalisation,
+            Stream.concat(faults.stream(), more.stream()).distinct().toList());
+  }
+
+  private static List<Finding> findings(List<Fault> faults) {
+    return faults.stream().map(Fault::finding).toList();
   }
 
   /** Every file that was read, once: sheets first, then logs in the order of the runs. */

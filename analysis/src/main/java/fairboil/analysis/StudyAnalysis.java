@@ -2,8 +2,12 @@ package fairboil.analysis;
 
 import fairboil.analysis.claim.Claims;
 import fairboil.analysis.compare.Comparisons;
+import fairboil.analysis.compare.Fairness;
 import fairboil.analysis.compare.FairnessFinder;
 import fairboil.analysis.effect.HoleEffects;
+import fairboil.analysis.fault.Fault;
+import fairboil.analysis.fault.Faults;
+import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.BuildSummaries;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.layout.HoleLayout;
@@ -13,33 +17,47 @@ import fairboil.analysis.precision.Repeatabilities;
 import fairboil.analysis.protocol.Protocols;
 import fairboil.analysis.protocol.RunProtocol;
 import fairboil.analysis.protocol.Without;
+import fairboil.analysis.run.LostRun;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunAnalysis;
 import fairboil.analysis.run.RunResult;
 import fairboil.analysis.run.SameLogs;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.log.LogOpener;
+import fairboil.ingest.log.OpenedLog;
 import fairboil.ingest.quantity.Quantity;
+import fairboil.ingest.sheet.ClaimsSheet;
+import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.Key;
+import fairboil.ingest.sheet.ProtocolSheet;
 import fairboil.ingest.sheet.Run;
+import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** The whole analysis: a study in, results out. */
+/**
+ * The whole analysis: a study in, results out. What nobody foresaw costs the part in which it
+ * happens; the results tell which.
+ */
 public final class StudyAnalysis {
 
   private static final double LEAST_CONFIDENCE = 0.5;
   private static final double MOST_CONFIDENCE = 0.9999;
   private static final double USUAL_CONFIDENCE = 0.95;
+  private static final String COUNTED = " as they would be with the excluded runs";
+  private static final String WITHIN = " as they would be within protocol";
 
   private final Study study;
   private final List<Finding> findings = new ArrayList<>();
+  private final Faults faults = new Faults();
 
   private StudyAnalysis(Study study) {
     this.study = study;
@@ -68,75 +86,210 @@ public final class StudyAnalysis {
     RunAnalysis analysis = new RunAnalysis(study, references);
     LogTurns turns = new LogTurns(logs);
     return of(
-        study, references, run -> turns.with(run, () -> analysis.analyse(run, logs)), workers);
+        study,
+        references,
+        (run, faults) ->
+            turns.with(run, () -> analysis.analyse(run, open -> opened(open, logs, faults))),
+        workers);
+  }
+
+  private static OpenedLog opened(Run run, LogOpener logs, Faults faults) {
+    return faults
+        .contain("the log of run " + run.key(), run.row().place(), () -> logs.open(run))
+        .orElseGet(() -> new OpenedLog(Optional.empty(), Optional.empty(), findings(faults)));
+  }
+
+  private static List<Finding> findings(Faults faults) {
+    return faults.all().stream().map(Fault::finding).toList();
   }
 
   /**
    * Works out a study, run by run, then as a whole.
    *
    * @param references the reference conditions
-   * @param perRun works out one run; called from several threads at once, for different runs
+   * @param perRun works out one run and tells faults in parts of it; called from several threads at
+   *     once, for different runs
    * @param workers how many runs may be worked on at once, at least 1
    */
   static Results of(
-      Study study, References references, Function<Run, RunResult> perRun, int workers) {
-    return new StudyAnalysis(study).results(references, InOrder.map(study.runs(), workers, perRun));
+      Study study, References references, BiFunction<Run, Faults, RunResult> perRun, int workers) {
+    List<Worked> worked = InOrder.map(study.runs(), workers, run -> Worked.of(study, run, perRun));
+    StudyAnalysis analysis = new StudyAnalysis(study);
+    worked.forEach(each -> analysis.faults.addAll(each.faults()));
+    return analysis.results(references, worked.stream().map(Worked::result).toList());
+  }
+
+  /** A run, and what went wrong in it. */
+  private record Worked(RunResult result, List<Fault> faults) {
+
+    static Worked of(Study study, Run run, BiFunction<Run, Faults, RunResult> perRun) {
+      Faults own = new Faults();
+      RunResult result =
+          own.contain("run " + run.key(), run.row().place(), () -> perRun.apply(run, own))
+              .orElseGet(() -> LostRun.of(study, run, findings(own)));
+      return new Worked(result, own.all());
+    }
   }
 
   private Results results(References references, List<RunResult> alone) {
     double confidence = confidence();
-    Normalising.Outcome normalised = Normalising.of(study, references, alone, confidence);
+    Normalising.Outcome normalised = normalised(references, alone, confidence);
     List<RunResult> runs = normalised.runs();
-    LayoutResult layout = HoleLayout.of(study);
-    HoleEffects.Outcome effects =
-        HoleEffects.of(study, runs, layout, references.ambient(), confidence);
-    Claims.Outcome claims = Claims.of(study, runs, effects.effects(), confidence);
-    Comparisons.Outcome comparisons = Comparisons.of(study, runs, confidence);
-    Repeatabilities.Outcome scatter = Repeatabilities.of(runs, confidence);
-    List<RunProtocol> protocol = Protocols.of(study, runs);
+    LayoutResult layout = layout();
+    HoleEffects.Outcome effects = effects(runs, layout, references, confidence);
+    Claims.Outcome claims = claims(runs, effects, confidence);
+    Comparisons.Outcome comparisons = comparisons(runs, confidence);
+    Repeatabilities.Outcome scatter = scatter(runs, confidence);
+    List<RunProtocol> protocol = protocol(runs);
     runs.forEach(run -> findings.addAll(run.findings()));
     findings.addAll(Protocols.findings(protocol));
     findings.addAll(normalised.findings());
-    findings.addAll(SameLogs.of(runs));
+    findings.addAll(sameLogs(runs));
     findings.addAll(layout.findings());
     findings.addAll(effects.findings());
     findings.addAll(comparisons.findings());
     findings.addAll(claims.findings());
     return new Results(
-        study,
-        references,
-        confidence,
-        runs,
-        BuildSummaries.of(study.builds(), runs, confidence),
-        layout.rings(),
-        effects.effects(),
-        effects.checks(),
-        comparisons.differences(),
-        comparisons.ranks(),
-        FairnessFinder.of(study, runs),
-        scatter.scatter(),
-        claims.results(),
-        study.told(findings).stream().distinct().sorted().toList(),
-        scatter.precision(),
-        withExcluded(runs, effects, confidence),
-        protocol,
-        without(references, runs, layout, protocol, confidence),
-        normalised.normalisation());
+            study,
+            references,
+            confidence,
+            runs,
+            builds(runs, confidence),
+            layout.rings(),
+            effects.effects(),
+            effects.checks(),
+            comparisons.differences(),
+            comparisons.ranks(),
+            fairness(runs),
+            scatter.scatter(),
+            claims.results(),
+            study.told(findings).stream().distinct().sorted().toList(),
+            scatter.precision(),
+            contain("the results" + COUNTED, () -> withExcluded(runs, effects, confidence))
+                .flatMap(all -> all),
+            protocol,
+            contain(
+                    "the results" + WITHIN,
+                    () -> without(references, runs, layout, protocol, confidence))
+                .flatMap(kept -> kept),
+            normalised.normalisation(),
+            List.of())
+        .with(faults.all());
+  }
+
+  /** Does a part that is about all runs; empty if it is lost. */
+  private <R> Optional<R> contain(String part, Faults.Work<R, RuntimeException> work) {
+    return faults.contain(part, Place.of(RunsSheet.SCHEMA.file()), work);
+  }
+
+  private Normalising.Outcome normalised(
+      References references, List<RunResult> alone, double confidence) {
+    Normalising.Outcome outcome =
+        contain(
+                "the heat balances of all runs",
+                () -> Normalising.of(study, references, alone, confidence))
+            .orElseGet(() -> Normalising.Outcome.unchanged(alone));
+    faults.addAll(outcome.faults());
+    return outcome;
+  }
+
+  private LayoutResult layout() {
+    LayoutResult layout =
+        faults
+            .contain(
+                "the positions of all holes",
+                Place.of(HolesSheet.SCHEMA.file()),
+                () -> HoleLayout.of(study))
+            .orElseGet(() -> new LayoutResult(List.of(), List.of()));
+    faults.addAll(layout.faults());
+    return layout;
+  }
+
+  private HoleEffects.Outcome effects(
+      List<RunResult> runs, LayoutResult layout, References references, double confidence) {
+    HoleEffects.Outcome outcome =
+        contain(
+                "the effects of the holes",
+                () -> HoleEffects.of(study, runs, layout, references.ambient(), confidence))
+            .orElse(HoleEffects.Outcome.NONE);
+    faults.addAll(outcome.faults());
+    return outcome;
+  }
+
+  private Claims.Outcome claims(
+      List<RunResult> runs, HoleEffects.Outcome effects, double confidence) {
+    Claims.Outcome outcome =
+        faults
+            .contain(
+                "all claims",
+                Place.of(ClaimsSheet.SCHEMA.file()),
+                () -> Claims.of(study, runs, effects.effects(), confidence))
+            .orElseGet(() -> Claims.lost(study, confidence));
+    faults.addAll(outcome.faults());
+    return outcome;
+  }
+
+  private Comparisons.Outcome comparisons(List<RunResult> runs, double confidence) {
+    Comparisons.Outcome outcome =
+        contain("all comparisons", () -> Comparisons.of(study, runs, confidence))
+            .orElse(Comparisons.Outcome.NONE);
+    faults.addAll(outcome.faults());
+    return outcome;
+  }
+
+  private Repeatabilities.Outcome scatter(List<RunResult> runs, double confidence) {
+    Repeatabilities.Outcome outcome =
+        contain("the scatter of runs and builds", () -> Repeatabilities.of(runs, confidence))
+            .orElse(Repeatabilities.Outcome.NONE);
+    faults.addAll(outcome.faults());
+    return outcome;
+  }
+
+  private List<RunProtocol> protocol(List<RunResult> runs) {
+    return faults
+        .contain(
+            "whether runs kept to the protocol",
+            Place.of(ProtocolSheet.SCHEMA.file()),
+            () -> Protocols.of(study, runs))
+        .orElse(List.of());
+  }
+
+  private List<Finding> sameLogs(List<RunResult> runs) {
+    return contain("the search for logs that are the same", () -> SameLogs.of(runs))
+        .orElse(List.of());
+  }
+
+  private List<BuildResult> builds(List<RunResult> runs, double confidence) {
+    return contain(
+            "the means of builds",
+            () -> BuildSummaries.of(study.builds(), runs, confidence, faults))
+        .orElse(List.of());
+  }
+
+  private Fairness fairness(List<RunResult> runs) {
+    return contain("whether the comparisons are fair", () -> FairnessFinder.of(study, runs))
+        .orElse(Fairness.NONE);
   }
 
   private Optional<WithExcluded> withExcluded(
       List<RunResult> runs, HoleEffects.Outcome effects, double confidence) {
-    long excluded = runs.stream().filter(run -> !run.inclusion().isWhole()).count();
+    long excluded =
+        runs.stream()
+            .map(RunResult::inclusion)
+            .filter(inclusion -> !inclusion.isWhole() && !inclusion.isLost())
+            .count();
     if (excluded == 0) {
       return Optional.empty();
     }
     List<RunResult> all = RunGroup.withExcluded(runs).runs();
+    Faults own = new Faults();
+    List<BuildResult> builds = BuildSummaries.of(study.builds(), all, confidence, own);
+    Claims.Outcome claims = Claims.of(study, all, effects.effects(), confidence);
+    Comparisons.Outcome comparisons = Comparisons.of(study, all, confidence);
+    Stream.of(own.all(), claims.faults(), comparisons.faults())
+        .forEach(some -> faults.addAll(some, COUNTED));
     return Optional.of(
-        new WithExcluded(
-            (int) excluded,
-            BuildSummaries.of(study.builds(), all, confidence),
-            Claims.of(study, all, effects.effects(), confidence).results(),
-            Comparisons.of(study, all, confidence).differences()));
+        new WithExcluded((int) excluded, builds, claims.results(), comparisons.differences()));
   }
 
   /**
@@ -159,13 +312,14 @@ public final class StudyAnalysis {
     }
     HoleEffects.Outcome effects =
         HoleEffects.of(study, kept, layout, references.ambient(), confidence);
+    Faults own = new Faults();
+    List<BuildResult> builds = BuildSummaries.of(study.builds(), kept, confidence, own);
+    Repeatabilities.Outcome scatter = Repeatabilities.of(kept, confidence);
+    Claims.Outcome claims = Claims.of(study, kept, effects.effects(), confidence);
+    Stream.of(own.all(), effects.faults(), scatter.faults(), claims.faults())
+        .forEach(some -> faults.addAll(some, WITHIN));
     return Optional.of(
-        new Without(
-            kept.size(),
-            BuildSummaries.of(study.builds(), kept, confidence),
-            effects.effects(),
-            Repeatabilities.of(kept, confidence).scatter(),
-            Claims.of(study, kept, effects.effects(), confidence).results()));
+        new Without(kept.size(), builds, effects.effects(), scatter.scatter(), claims.results()));
   }
 
   private double confidence() {

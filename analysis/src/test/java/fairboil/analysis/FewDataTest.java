@@ -67,7 +67,8 @@ class FewDataTest {
   }
 
   private static Results analysed(Study study, Function<Run, RunResult> result) {
-    Results results = StudyAnalysis.of(study, REFERENCES, result, 1);
+    Results results = StudyAnalysis.of(study, REFERENCES, (run, faults) -> result.apply(run), 1);
+    assertThat(results.faults()).isEmpty();
     assertNoNaN(results.builds(), "builds");
     assertNoNaN(results.rings(), "rings");
     assertNoNaN(results.holeEffects(), "effects");

@@ -1,20 +1,32 @@
 package fairboil.analysis;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import fairboil.analysis.claim.ClaimResult;
+import fairboil.analysis.claim.ClaimResult.Verdict;
+import fairboil.analysis.fault.Fault;
+import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
+import fairboil.ingest.choice.HoldsFor;
 import fairboil.ingest.choice.NormaliseBy;
+import fairboil.ingest.choice.Relation;
+import fairboil.ingest.finding.Severity;
+import fairboil.ingest.log.OpenedLog;
+import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
+import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.Key;
+import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.Settings;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class StudyAnalysisTest {
@@ -49,12 +61,12 @@ class StudyAnalysisTest {
   @Test
   void resultsAreInTheOrderOfTheStudyOnAnyNumberOfWorkers() {
     Study study = sheets().finish();
-    Results one = StudyAnalysis.of(study, REFERENCES, run -> result(study, run), 1);
+    Results one = StudyAnalysis.of(study, REFERENCES, (run, faults) -> result(study, run), 1);
     Results many =
         StudyAnalysis.of(
             study,
             REFERENCES,
-            run -> {
+            (run, faults) -> {
               pause(run);
               return result(study, run);
             },
@@ -71,6 +83,13 @@ class StudyAnalysisTest {
 
   private static List<Key> keys(Results results) {
     return results.runs().stream().map(run -> run.run().key()).toList();
+  }
+
+  private static RunResult run(Results results, String name) {
+    return results.runs().stream()
+        .filter(run -> run.run().key().name().equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** The first runs take longest, so that they end last. */
@@ -90,7 +109,7 @@ class StudyAnalysisTest {
     StudyAnalysis.of(
         study,
         REFERENCES,
-        run -> {
+        (run, faults) -> {
           most.accumulateAndGet(now.incrementAndGet(), Math::max);
           pause(run);
           now.decrementAndGet();
@@ -100,19 +119,132 @@ class StudyAnalysisTest {
     assertThat(most.get()).isBetween(1, 2);
   }
 
+  private static Results withRunLost(Study study, int workers) {
+    return StudyAnalysis.of(
+        study,
+        REFERENCES,
+        (run, faults) -> {
+          pause(run);
+          if (run.key().name().equals("B1-0")) {
+            throw new IllegalStateException("unforeseen at " + run.key());
+          }
+          return result(study, run);
+        },
+        workers);
+  }
+
   @Test
-  void aFailureInAWorkerComesOut() {
+  void aRunAtWhichTheProgramFailsKeepsItsRowAndTheRestStands() {
     Study study = sheets().finish();
-    assertThatThrownBy(
-            () ->
-                StudyAnalysis.of(
-                    study,
-                    REFERENCES,
-                    run -> {
-                      throw new IllegalStateException("broken " + run.key());
-                    },
-                    2))
-        .hasMessageContaining("broken");
+    Results whole = StudyAnalysis.of(study, REFERENCES, (run, faults) -> result(study, run), 1);
+    Results results = withRunLost(study, 2);
+    assertThat(results.runs()).hasSameSizeAs(whole.runs());
+    RunResult lost = run(results, "B1-0");
+    assertThat(lost.inclusion().included()).isFalse();
+    assertThat(lost.inclusion().excluded().orElseThrow()).contains("program failed");
+    assertThat(lost.boil().boilTime().isKnown()).isFalse();
+    assertThat(results.builds().get(0)).isEqualTo(whole.builds().get(0));
+    assertThat(results.builds().get(1).runs()).isEqualTo(whole.builds().get(1).runs() - 1);
+    assertThat(results.withExcluded()).isEmpty();
+    assertThat(results.findings())
+        .filteredOn(finding -> finding.problem().contains("failed at run B1-0"))
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+              assertThat(finding.place()).isEqualTo(lost.run().row().place());
+            });
+  }
+
+  @Test
+  void faultsAreTheSameOnAnyNumberOfWorkers() {
+    Study study = sheets().finish();
+    List<Fault> one = withRunLost(study, 1).faults();
+    assertThat(one).hasSize(1);
+    assertThat(one.get(0).trace())
+        .startsWith("java.lang.IllegalStateException: unforeseen at B1-0\n")
+        .contains(StudyAnalysisTest.class.getName());
+    assertThat(withRunLost(study, 3).faults()).isEqualTo(one);
+  }
+
+  @Test
+  void aLogAtWhichTheProgramFailsCostsThatLogOnly() {
+    Study study = sheets().finish();
+    Results results =
+        StudyAnalysis.of(
+            study,
+            run -> {
+              if (run.key().name().equals("B1-0")) {
+                throw new ArrayIndexOutOfBoundsException(7);
+              }
+              return new OpenedLog(Optional.empty(), Optional.empty(), List.of());
+            },
+            2);
+    assertThat(results.faults())
+        .singleElement()
+        .satisfies(fault -> assertThat(fault.part()).isEqualTo("the log of run B1-0"));
+    RunResult without = run(results, "B1-0");
+    assertThat(without.inclusion().included()).isTrue();
+    assertThat(without.findings()).contains(results.faults().get(0).finding());
+    assertThat(results.findings()).containsOnlyOnce(results.faults().get(0).finding());
+  }
+
+  /** Whoever asks for a fuel measure of this run hits upon a thing that nobody foresaw. */
+  private static RunResult withoutFuel(RunResult run) {
+    return new RunResult(
+        run.run(),
+        run.build(),
+        run.inclusion(),
+        run.state(),
+        run.conditions(),
+        run.timeline(),
+        run.flame(),
+        run.boil(),
+        run.energy(),
+        null,
+        run.sketch(),
+        run.source(),
+        run.rows(),
+        run.samples(),
+        run.findings());
+  }
+
+  private static UnaryOperator<Row.Builder> claim(Measure measure, double value, Unit unit) {
+    return row ->
+        row.put(ClaimsSheet.CLAIM, "c")
+            .put(ClaimsSheet.TEXT, "as it says")
+            .put(ClaimsSheet.MEASURE, measure.label())
+            .put(ClaimsSheet.RELATION, Relation.AT_LEAST)
+            .put(ClaimsSheet.HOLDS_FOR, HoldsFor.ON_AVERAGE)
+            .put(ClaimsSheet.VALUE, new Amount(value, 0, Optional.of(unit)));
+  }
+
+  @Test
+  void aMeasureAtWhichTheProgramFailsCostsThatMeasureOnly() {
+    Study study =
+        sheets()
+            .claim("slow", claim(Measure.BOIL_TIME, 100, Unit.SECOND))
+            .claim("good", claim(Measure.EFFICIENCY, 10, Unit.PERCENT))
+            .finish();
+    Results whole = StudyAnalysis.of(study, REFERENCES, (run, faults) -> result(study, run), 1);
+    Results results =
+        StudyAnalysis.of(study, REFERENCES, (run, faults) -> withoutFuel(result(study, run)), 2);
+    assertThat(whole.faults()).isEmpty();
+    assertThat(results.faults())
+        .extracting(Fault::part)
+        .contains(
+            "the comparison by build of efficiency",
+            "the scatter of efficiency",
+            "the mean efficiency of build B0",
+            "claim good")
+        .noneMatch(part -> part.contains("boil time") || part.contains("peak"));
+    assertThat(results.comparisons()).isEqualTo(whole.comparisons()).isNotEmpty();
+    assertThat(results.repeatability()).isEqualTo(whole.repeatability()).isNotEmpty();
+    assertThat(results.builds()).isEqualTo(whole.builds());
+    assertThat(results.claims().get(0)).isEqualTo(whole.claims().get(0));
+    ClaimResult lost = results.claims().get(1);
+    assertThat(lost.verdict()).isEqualTo(Verdict.NOT_TESTABLE);
+    assertThat(lost.reason().orElseThrow()).contains("this program failed");
   }
 
   @Test
@@ -121,7 +253,7 @@ class StudyAnalysisTest {
         StudyAnalysis.of(
             new TestStudy().finish(),
             REFERENCES,
-            run -> {
+            (run, faults) -> {
               throw new AssertionError();
             },
             2);
@@ -132,7 +264,7 @@ class StudyAnalysisTest {
   @Test
   void anImpossibleConfidenceIsAFinding() {
     Study study = sheets().setting(Settings.CONFIDENCE, Quantity.of(100, Unit.PERCENT)).finish();
-    Results results = StudyAnalysis.of(study, REFERENCES, run -> result(study, run), 1);
+    Results results = StudyAnalysis.of(study, REFERENCES, (run, faults) -> result(study, run), 1);
     assertThat(results.confidence()).isCloseTo(0.95, within(1e-12));
     assertThat(results.findings())
         .anySatisfy(finding -> assertThat(finding.problem()).contains("confidence"));

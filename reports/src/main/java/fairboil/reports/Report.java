@@ -1,7 +1,10 @@
 package fairboil.reports;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.fault.Fault;
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.chart.ChartBook;
 import fairboil.reports.chart.Painter;
@@ -39,6 +42,7 @@ final class Report {
   private final Map<String, RunResult> unwritten = new LinkedHashMap<>();
   private final List<Picture> ofStudy = new ArrayList<>();
   private final Map<String, Picture> ofRuns = new LinkedHashMap<>();
+  private final Faults faults = new Faults();
 
   Report(Results results, OutputFolder folder) {
     PageModel withoutPictures =
@@ -46,34 +50,77 @@ final class Report {
     this.results = results;
     this.folder = folder;
     this.runsStandBeside = withoutPictures.runsStandBeside();
-    this.runPages = Page.of(withoutPictures);
+    this.runPages = Page.of(withoutPictures, faults);
     this.names = RunNames.of(results);
     results.runs().forEach(run -> unwritten.put(run.run().key().name(), run));
   }
 
-  void write(Painter painter, int threads) throws IOException {
-    FutureTask<Void> tables = new FutureTask<>(this::writeTables);
+  /** Writes everything but that at which the program fails, and tells what that is. */
+  List<Fault> write(Painter painter, int threads) throws IOException {
+    FutureTask<List<Fault>> tables = new FutureTask<>(() -> writeTables(results));
     new Thread(tables, "tables").start(); // while the charts are drawn
     Display display = Display.in(results.study().settings().get(Settings.SHOW_UNITS));
-    ChartBook.of(results, display).draw(painter, threads, this::take);
+    Optional<ChartBook> charts =
+        faults.contain(
+            "all charts", Place.of("charts"), () -> ChartBook.of(results, display, faults));
+    if (charts.isPresent()) {
+      charts.get().draw(painter, threads, this::take);
+    }
     if (runsStandBeside) {
       for (RunResult run : List.copyOf(unwritten.values())) {
         writeBeside(run, Optional.empty());
       }
     }
-    Page page = Page.of(new PageModel(results, ofStudy, this::trace, Program.version()));
-    folder.add("index.html", page::write);
-    await(tables);
+    faults.addAll(await(tables));
+    writePage();
+    if (!faults.all().isEmpty()) {
+      writeTablesAgain();
+    }
+    return faults.all();
   }
 
-  private Void writeTables() throws IOException {
-    List<DataPackage.Resource> resources = new ArrayList<>();
-    for (ResultTable table : ResultTables.of(results)) {
-      Written written = folder.addText("tables/" + table.schema().file(), table::writeCsv);
-      resources.add(new DataPackage.Resource(table, written.bytes(), written.sha256()));
+  private void writePage() throws IOException {
+    Results known = results.with(faults.all());
+    Page page = Page.of(new PageModel(known, ofStudy, this::trace, Program.version()), faults);
+    write("the page", "index.html", "", page::write);
+  }
+
+  /** Writes a page, or in its place one that says that the program failed at it. */
+  private void write(String part, String file, String home, OutputFolder.Content page)
+      throws IOException {
+    if (faults.contain(part, Place.of(file), () -> folder.add(file, page)).isEmpty()) {
+      folder.add(file, out -> runPages.writeLost("Missing: " + part, home, out));
     }
-    folder.addText("tables/" + DataPackage.FILE, tables(resources)::write);
-    return null;
+  }
+
+  /** The findings among them were not all known when they were first written. */
+  private void writeTablesAgain() throws IOException {
+    for (ResultTables.Part table : ResultTables.parts(results)) {
+      folder.remove(table.file());
+    }
+    folder.remove("tables/" + DataPackage.FILE);
+    faults.addAll(writeTables(results.with(faults.all())));
+  }
+
+  private List<Fault> writeTables(Results known) throws IOException {
+    Faults own = new Faults();
+    List<DataPackage.Resource> resources = new ArrayList<>();
+    for (ResultTables.Part part : ResultTables.parts(known)) {
+      String name = "the table " + part.schema().file();
+      own.contain(name, Place.of(part.file()), () -> resource(part)).ifPresent(resources::add);
+    }
+    String description = "tables/" + DataPackage.FILE;
+    own.contain(
+        "the description of the tables",
+        Place.of(description),
+        () -> folder.addText(description, tables(resources)::write));
+    return own.all();
+  }
+
+  private DataPackage.Resource resource(ResultTables.Part part) throws IOException {
+    ResultTable table = part.filled().get();
+    Written written = folder.addText(part.file(), table::writeCsv);
+    return new DataPackage.Resource(table, written.bytes(), written.sha256());
   }
 
   private DataPackage tables(List<DataPackage.Resource> resources) {
@@ -81,9 +128,9 @@ final class Report {
         AnswerWords.of(results).title(), "fairboil " + Program.version(), resources);
   }
 
-  private static void await(FutureTask<Void> task) throws IOException {
+  private static <R> R await(FutureTask<R> task) throws IOException {
     try {
-      task.get();
+      return task.get();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while tables were written", e);
@@ -91,12 +138,17 @@ final class Report {
       if (e.getCause() instanceof IOException told) {
         throw told;
       }
+      if (e.getCause() instanceof Error fatal) {
+        throw fatal;
+      }
       throw new IllegalStateException(e.getCause());
     }
   }
 
   private void take(Picture picture) throws IOException {
-    folder.add("charts/" + picture.name() + ".png", out -> out.write(picture.png()));
+    if (picture.isDrawn()) {
+      folder.add("charts/" + picture.name() + ".png", out -> out.write(picture.png()));
+    }
     if (picture.kind() != Picture.Kind.RUN) {
       ofStudy.add(picture);
     } else if (runsStandBeside) {
@@ -108,7 +160,11 @@ final class Report {
 
   private void writeBeside(RunResult run, Optional<Picture> trace) throws IOException {
     unwritten.remove(run.run().key().name());
-    folder.add(names.file(run), out -> runPages.writeRun(run, trace, out));
+    write(
+        "the page of run " + run.run().key(),
+        names.file(run),
+        "../",
+        out -> runPages.writeRun(run, trace, out));
   }
 
   private Optional<Picture> trace(RunResult run) {

@@ -1,14 +1,20 @@
 package fairboil.reports;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.fault.Fault;
+import fairboil.analysis.fault.Faults;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.InputOpener;
 import fairboil.reports.chart.ChartException;
+import fairboil.reports.chart.Press;
 import fairboil.reports.chart.Rehearsal;
 import fairboil.reports.chart.xchart.XChartPainter;
 import fairboil.reports.output.OutputFolder;
 import fairboil.reports.page.PageModel;
 import fairboil.reports.quote.QuoteKit;
 import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 
@@ -48,23 +54,37 @@ public final class ReportWriter {
   /**
    * Writes everything; the folder is left to be committed.
    *
+   * @return parts at which the program failed, in their order
    * @throws ChartException if charts cannot be drawn on this machine
    * @throws IOException if something cannot be written
    */
-  public void write(Results results, OutputFolder folder) throws ChartException, IOException {
-    new Report(results, folder).write(painter(), threads);
+  public List<Fault> write(Results results, OutputFolder folder)
+      throws ChartException, IOException {
+    return new Report(results, folder).write(painter(), threads);
   }
 
   /**
    * Writes the writer's kit; the folder is left to be committed.
    *
    * @param inputs gives the files of the study as they were read
+   * @return parts at which the program failed, in their order
    * @throws ChartException if charts cannot be drawn on this machine
    * @throws IOException if something cannot be written, or a file of the study was changed
    */
-  public void writeQuote(Results results, OutputFolder folder, InputOpener inputs)
+  public List<Fault> writeQuote(Results results, OutputFolder folder, InputOpener inputs)
       throws ChartException, IOException {
-    new QuoteKit(results, folder, Program.version()).write(painter(), threads, inputs);
+    Press press = painter();
+    Faults faults = new Faults();
+    Place place = Place.of(QuoteKit.FOLDER);
+    Optional<QuoteKit> kit =
+        faults.contain(
+            "the writer's kit",
+            place,
+            () -> new QuoteKit(results, folder, Program.version(), faults));
+    if (kit.isPresent()) {
+      kit.get().write(press, threads, inputs);
+    }
+    return faults.all();
   }
 
   private XChartPainter painter() throws ChartException {
@@ -77,6 +97,9 @@ public final class ReportWriter {
     } catch (ExecutionException e) {
       if (e.getCause() instanceof ChartException told) {
         throw told;
+      }
+      if (e.getCause() instanceof Error fatal) {
+        throw fatal;
       }
       throw new IllegalStateException(e.getCause());
     }

@@ -3,6 +3,7 @@ package fairboil.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fairboil.analysis.fault.Faults;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.reports.chart.ChartBook;
 import fairboil.reports.chart.Mark;
@@ -30,7 +31,9 @@ final class DemoHeatChartsTest {
   static void draw() throws Exception {
     ChartBook book =
         ChartBook.of(
-            StudyRun.of(Path.of("..", "data-demo")).results(), Display.in(DisplayUnits.METRIC));
+            StudyRun.of(Path.of("..", "data-demo")).results(),
+            Display.in(DisplayUnits.METRIC),
+            new Faults());
     List<Sheet> sheets = new ArrayList<>();
     book.draw(sheet -> keep(sheet, sheets), 1, picture -> take(picture, sheets));
   }

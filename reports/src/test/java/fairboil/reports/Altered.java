@@ -5,6 +5,7 @@ import fairboil.analysis.WithExcluded;
 import fairboil.analysis.claim.ClaimResult;
 import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.group.BuildSummaries;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
@@ -56,6 +57,16 @@ public final class Altered {
   /** The results with other findings. */
   public static Results findings(Results results, List<Finding> findings) {
     return with(results, results.runs(), results.holeEffects(), results.claims(), findings);
+  }
+
+  /** The results with their runs exchanged. */
+  public static Results runs(Results results, UnaryOperator<RunResult> change) {
+    return with(
+        results,
+        results.runs().stream().map(change).toList(),
+        results.holeEffects(),
+        results.claims(),
+        results.findings());
   }
 
   /** The results with other hole effects. */
@@ -162,11 +173,13 @@ public final class Altered {
         Optional.of(
             new WithExcluded(
                 1,
-                BuildSummaries.of(results.study().builds(), all, results.confidence()),
+                BuildSummaries.of(
+                    results.study().builds(), all, results.confidence(), new Faults()),
                 results.claims(),
                 results.comparisons())),
         results.protocol(),
         results.without(),
-        results.normalisation());
+        results.normalisation(),
+        results.faults());
   }
 }

@@ -5,6 +5,8 @@ import fairboil.analysis.claim.ClaimResult.Verdict;
 import fairboil.analysis.claim.Evidence.Reach;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.fault.Fault;
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.group.BoilCount;
 import fairboil.analysis.group.BuildSummaries;
@@ -31,6 +33,9 @@ public final class Claims {
   private static final String NO_SCATTER =
       "the values do not scatter at all, so there is nothing to judge it by; measure more finely";
 
+  private static final String FAILED =
+      "this program failed at this claim; that says nothing of the claim itself";
+
   /** Counts rarer than this are not looked at. */
   private static final double NEGLIGIBLE = 1e-6;
 
@@ -38,6 +43,7 @@ public final class Claims {
   private final Subject.Finder finder;
   private final int seed;
   private final List<Finding> findings = new ArrayList<>();
+  private final Faults faults = new Faults();
 
   private Claims(Study study, List<RunResult> runs, List<HoleEffect> effects) {
     this.effects = effects;
@@ -50,13 +56,15 @@ public final class Claims {
    *
    * @param results one a claim, in the order of the study; unmodifiable
    * @param findings what a reader should know of the sheet; unmodifiable
+   * @param faults claims at which the program failed; unmodifiable
    */
-  public record Outcome(List<ClaimResult> results, List<Finding> findings) {
+  public record Outcome(List<ClaimResult> results, List<Finding> findings, List<Fault> faults) {
 
     /** Copies the lists. */
     public Outcome {
       results = List.copyOf(results);
       findings = List.copyOf(findings);
+      faults = List.copyOf(faults);
     }
   }
 
@@ -80,11 +88,38 @@ public final class Claims {
   public static Outcome of(
       Study study, List<RunResult> runs, List<HoleEffect> effects, double confidence) {
     Claims claims = new Claims(study, runs, effects);
-    List<Prepared> prepared = study.claims().stream().map(claims::prepare).toList();
-    long testable = prepared.stream().filter(claim -> claim.evidence.isPresent()).count();
+    List<Prepared> prepared = study.claims().stream().map(claims::prepared).toList();
+    long lost = claims.faults.all().size(); // they were to be tested, so others stand unchanged
+    long testable = lost + prepared.stream().filter(claim -> claim.evidence.isPresent()).count();
     double alpha = (1 - confidence) / Math.max(1, testable);
-    return new Outcome(
-        prepared.stream().map(claim -> result(claim, alpha)).toList(), claims.findings);
+    List<ClaimResult> results =
+        prepared.stream().map(claim -> claims.contained(claim, alpha)).toList();
+    return new Outcome(results, claims.findings, claims.faults.all());
+  }
+
+  /** The claims of a study at all of which the program failed, as their own fault tells. */
+  public static Outcome lost(Study study, double confidence) {
+    List<ClaimResult> results =
+        study.claims().stream().map(claim -> notTestable(lost(claim), 1 - confidence)).toList();
+    return new Outcome(results, List.of(), List.of());
+  }
+
+  private static Prepared lost(Claim claim) {
+    return new Prepared(
+        claim, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(FAILED));
+  }
+
+  private Prepared prepared(Claim claim) {
+    return contain(claim, () -> prepare(claim)).orElseGet(() -> lost(claim));
+  }
+
+  private ClaimResult contained(Prepared prepared, double alpha) {
+    return contain(prepared.claim, () -> result(prepared, alpha))
+        .orElseGet(() -> notTestable(lost(prepared.claim), alpha));
+  }
+
+  private <R> Optional<R> contain(Claim claim, Faults.Work<R, RuntimeException> work) {
+    return faults.contain("claim " + claim.key(), claim.row().place(), work);
   }
 
   private Prepared prepare(Claim claim) {
@@ -310,16 +345,7 @@ public final class Claims {
 
   private static ClaimResult result(Prepared prepared, double alpha) {
     if (prepared.evidence.isEmpty()) {
-      return new ClaimResult(
-          prepared.claim,
-          prepared.measure,
-          Verdict.NOT_TESTABLE,
-          prepared.refusal,
-          Optional.empty(),
-          Optional.empty(),
-          1 - alpha,
-          0,
-          0);
+      return notTestable(prepared, alpha);
     }
     Evidence evidence = prepared.evidence.get();
     Statement statement = prepared.statement.orElseThrow();
@@ -347,6 +373,19 @@ public final class Claims {
         confidence,
         evidence.runs(),
         evidence.builds());
+  }
+
+  private static ClaimResult notTestable(Prepared prepared, double alpha) {
+    return new ClaimResult(
+        prepared.claim,
+        prepared.measure,
+        Verdict.NOT_TESTABLE,
+        prepared.refusal,
+        Optional.empty(),
+        Optional.empty(),
+        1 - alpha,
+        0,
+        0);
   }
 
   /** What needs saying of the evidence; of a claim not settled also what would settle it. */

@@ -2,6 +2,8 @@ package fairboil.analysis.compare;
 
 import fairboil.analysis.compare.Comparison.Method;
 import fairboil.analysis.compare.RankComparison.Unit;
+import fairboil.analysis.fault.Fault;
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.group.RunColumn;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.measure.Measure;
@@ -11,6 +13,7 @@ import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.ClaimsSheet;
+import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Selection;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
@@ -54,6 +57,7 @@ public final class Comparisons {
   private final List<Comparison> differences = new ArrayList<>();
   private final List<RankComparison> ranks = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
+  private final Faults faults = new Faults();
 
   private Comparisons(Study study, List<RunResult> runs, double confidence) {
     this.study = study;
@@ -76,15 +80,23 @@ public final class Comparisons {
    * @param differences by measure, then level, then pair; unmodifiable
    * @param ranks pairs of which some runs did not boil; unmodifiable
    * @param findings what a reader should know; unmodifiable
+   * @param faults comparisons at which the program failed; unmodifiable
    */
   public record Outcome(
-      List<Comparison> differences, List<RankComparison> ranks, List<Finding> findings) {
+      List<Comparison> differences,
+      List<RankComparison> ranks,
+      List<Finding> findings,
+      List<Fault> faults) {
+
+    /** Of a study whose comparisons are lost, as their own fault tells. */
+    public static final Outcome NONE = new Outcome(List.of(), List.of(), List.of(), List.of());
 
     /** Copies the lists. */
     public Outcome {
       differences = List.copyOf(differences);
       ranks = List.copyOf(ranks);
       findings = List.copyOf(findings);
+      faults = List.copyOf(faults);
     }
   }
 
@@ -99,11 +111,27 @@ public final class Comparisons {
     Comparisons comparisons = new Comparisons(study, runs, confidence);
     List<RunColumn> columns = comparisons.columns();
     for (Measure measure : COMPARED) {
-      comparisons.builds(measure);
-      comparisons.designs(measure);
-      columns.forEach(column -> comparisons.column(measure, column));
+      comparisons.contain(measure, Comparison.BUILD, () -> comparisons.builds(measure));
+      comparisons.contain(measure, Comparison.DESIGN, () -> comparisons.designs(measure));
+      columns.forEach(
+          column ->
+              comparisons.contain(
+                  measure, column.name(), () -> comparisons.column(measure, column)));
     }
-    return new Outcome(comparisons.differences, comparisons.ranks, comparisons.findings);
+    return new Outcome(
+        comparisons.differences, comparisons.ranks, comparisons.findings, comparisons.faults.all());
+  }
+
+  /** Half a comparison is none. */
+  private void contain(Measure measure, String level, Runnable work) {
+    int differencesBefore = differences.size();
+    int ranksBefore = ranks.size();
+    Place place = Place.of(RunsSheet.SCHEMA.file());
+    String part = "the comparison by " + level + " of " + measure.label();
+    if (!faults.isDone(part, place, work)) {
+      differences.subList(differencesBefore, differences.size()).clear();
+      ranks.subList(ranksBefore, ranks.size()).clear();
+    }
   }
 
   private List<RunColumn> columns() {

@@ -2,6 +2,8 @@ package fairboil.analysis.effect;
 
 import fairboil.analysis.effect.EffectChecks.AllRings;
 import fairboil.analysis.effect.EffectRow.Model;
+import fairboil.analysis.fault.Fault;
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.layout.LayoutResult;
@@ -11,7 +13,9 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Surface;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Build;
+import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
@@ -41,6 +45,7 @@ public final class HoleEffects {
   private final Covariates covariates;
   private final List<EffectChecks> checks = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
+  private final Faults faults = new Faults();
 
   private HoleEffects(
       Study study,
@@ -68,15 +73,23 @@ public final class HoleEffects {
    * @param effects for each ring each response, the hole ring first; unmodifiable
    * @param checks for each effect that could be estimated; unmodifiable
    * @param findings what a reader should know; unmodifiable
+   * @param faults effects at which the program failed; unmodifiable
    */
   public record Outcome(
-      List<HoleEffect> effects, List<EffectChecks> checks, List<Finding> findings) {
+      List<HoleEffect> effects,
+      List<EffectChecks> checks,
+      List<Finding> findings,
+      List<Fault> faults) {
+
+    /** Of a study whose hole effects are lost, as their own fault tells. */
+    public static final Outcome NONE = new Outcome(List.of(), List.of(), List.of(), List.of());
 
     /** Copies the lists. */
     public Outcome {
       effects = List.copyOf(effects);
       checks = List.copyOf(checks);
       findings = List.copyOf(findings);
+      faults = List.copyOf(faults);
     }
   }
 
@@ -99,7 +112,7 @@ public final class HoleEffects {
     HoleEffects effects = new HoleEffects(study, runs, layout, referenceAmbient, confidence);
     List<HoleEffect> all =
         effects.rings.stream().flatMap(ring -> effects.ofRing(ring).stream()).toList();
-    return new Outcome(all, effects.checks, effects.findings);
+    return new Outcome(all, effects.checks, effects.findings, effects.faults.all());
   }
 
   /** The hole ring, else the wall rings, the one with most builds first; else those on a base. */
@@ -135,12 +148,19 @@ public final class HoleEffects {
   }
 
   private List<HoleEffect> ofRing(String ring) {
-    List<HoleEffect> effects = RESPONSES.stream().map(response -> effect(response, ring)).toList();
-    HoleEffect first = effects.get(0);
-    if (measured(ring) > 0) {
-      findings.addAll(words.lacking(first));
+    List<HoleEffect> effects =
+        RESPONSES.stream().flatMap(response -> contained(response, ring).stream()).toList();
+    if (measured(ring) > 0 && !effects.isEmpty()) {
+      findings.addAll(words.lacking(effects.get(0)));
     }
     return effects;
+  }
+
+  private Optional<HoleEffect> contained(Measure response, String ring) {
+    return faults.contain(
+        "the effect of the holes of ring " + ring + " on " + response.label(),
+        Place.of(HolesSheet.SCHEMA.file()),
+        () -> effect(response, ring));
   }
 
   private HoleEffect effect(Measure response, String ring) {

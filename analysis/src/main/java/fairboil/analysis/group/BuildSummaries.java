@@ -1,5 +1,6 @@
 package fairboil.analysis.group;
 
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
@@ -22,30 +23,37 @@ public final class BuildSummaries {
    * @param builds the builds
    * @param runs all runs
    * @param confidence of the intervals, between 0 and 1
+   * @param faults takes means at which the program failed
    */
-  public static List<BuildResult> of(List<Build> builds, List<RunResult> runs, double confidence) {
+  public static List<BuildResult> of(
+      List<Build> builds, List<RunResult> runs, double confidence, Faults faults) {
     Map<?, RunGroup> groups = RunGroup.of(runs).byBuild();
     return builds.stream()
-        .map(build -> result(build, groups.get(build.key()), confidence))
+        .map(build -> result(build, groups.get(build.key()), confidence, faults))
         .toList();
   }
 
-  private static BuildResult result(Build build, RunGroup runs, double confidence) {
+  private static BuildResult result(Build build, RunGroup runs, double confidence, Faults faults) {
     if (runs == null) {
       return new BuildResult(build, 0, BoilCount.NONE, Map.of());
     }
     Map<Measure, Summary> summaries = new EnumMap<>(Measure.class);
     for (Measure measure : Measure.values()) {
-      double[] values = runs.values(measure);
-      if (values.length > 0) {
-        summaries.put(measure, Summary.of(values, confidence));
-      }
+      String part = "the mean " + measure.label() + " of build " + build.key();
+      faults
+          .contain(part, build.row().place(), () -> mean(runs.values(measure), confidence))
+          .flatMap(mean -> mean)
+          .ifPresent(mean -> summaries.put(measure, mean));
     }
     BoilCount boils = runs.boils();
     if (boils.judged() > 0) {
       summaries.put(Measure.SHARE_THAT_BOILED, share(boils.boiled(), boils.judged(), confidence));
     }
     return new BuildResult(build, runs.size(), boils, summaries);
+  }
+
+  private static Optional<Summary> mean(double[] values, double confidence) {
+    return values.length == 0 ? Optional.empty() : Optional.of(Summary.of(values, confidence));
   }
 
   /**

@@ -25,9 +25,13 @@ public final class RunGroup {
     return new RunGroup(runs.stream().filter(run -> run.inclusion().included()).toList());
   }
 
-  /** All given runs, as if none had been excluded. */
+  /** All given runs, as if none had been excluded; but for those that the program lost. */
   public static RunGroup withExcluded(List<RunResult> runs) {
-    return new RunGroup(runs.stream().map(RunResult::asIfIncluded).toList());
+    return new RunGroup(
+        runs.stream()
+            .filter(run -> !run.inclusion().isLost())
+            .map(RunResult::asIfIncluded)
+            .toList());
   }
 
   /** The runs; unmodifiable. */

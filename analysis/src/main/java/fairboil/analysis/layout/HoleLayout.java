@@ -1,9 +1,12 @@
 package fairboil.analysis.layout;
 
+import fairboil.analysis.fault.Faults;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Hole;
+import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.Ring;
 import fairboil.ingest.sheet.RingsSheet;
 import fairboil.ingest.sheet.Settings;
@@ -21,6 +24,7 @@ public final class HoleLayout {
 
   private final Study study;
   private final List<Finding> findings = new ArrayList<>();
+  private final Faults faults = new Faults();
 
   private HoleLayout(Study study) {
     this.study = study;
@@ -30,9 +34,16 @@ public final class HoleLayout {
   public static LayoutResult of(Study study) {
     HoleLayout layout = new HoleLayout(study);
     List<RingResult> rings =
-        study.builds().stream().flatMap(build -> layout.rings(build).stream()).toList();
+        study.builds().stream().flatMap(build -> layout.contained(build).stream()).toList();
     layout.findings.addAll(HoleCells.oddBars(study.holes()));
-    return new LayoutResult(rings, layout.findings);
+    return new LayoutResult(rings, layout.findings, layout.faults.all());
+  }
+
+  private List<RingResult> contained(Build build) {
+    Place place = Place.of(HolesSheet.SCHEMA.file());
+    return faults
+        .contain("the holes of build " + build.key(), place, () -> rings(build))
+        .orElse(List.of());
   }
 
   private List<RingResult> rings(Build build) {
@@ -69,14 +80,35 @@ public final class HoleLayout {
     List<RingResult> results = new ArrayList<>();
     double sigma = study.settingsOf(build.key()).get(Settings.HOLE_READING_UNCERTAINTY).value();
     walls.forEach(
-        (name, plans) ->
-            WallRing.of(build.key(), plans.get(0), holes.get(name), sigma, findings)
-                .ifPresent(results::add));
+        (name, plans) -> wall(build, plans.get(0), holes.get(name), sigma).ifPresent(results::add));
     Map<String, List<Hole>> onBase = new LinkedHashMap<>();
     bases.keySet().forEach(name -> onBase.put(name, holes.get(name)));
-    results.addAll(new Base(build.key(), sigma, findings).rings(bases, onBase));
+    results.addAll(base(build, bases, onBase, sigma));
     results.forEach(result -> reportMissing(result, holes.get(result.ring()).get(0)));
     return results;
+  }
+
+  private Optional<RingResult> wall(
+      Build build, IntendedRing plan, List<Hole> holes, double sigma) {
+    return faults
+        .contain(
+            "ring " + plan.name() + " of build " + build.key(),
+            holes.get(0).row().place(),
+            () -> WallRing.of(build.key(), plan, holes, sigma, findings))
+        .flatMap(ring -> ring);
+  }
+
+  private List<RingResult> base(
+      Build build,
+      Map<String, List<IntendedRing>> plans,
+      Map<String, List<Hole>> holes,
+      double sigma) {
+    return faults
+        .contain(
+            "the holes in the base of build " + build.key(),
+            Place.of(HolesSheet.SCHEMA.file()),
+            () -> new Base(build.key(), sigma, findings).rings(plans, holes))
+        .orElse(List.of());
   }
 
   /** The plan of a ring; on a base, rows of one name are circles of one ring. */

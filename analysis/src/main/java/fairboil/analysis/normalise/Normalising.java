@@ -1,5 +1,7 @@
 package fairboil.analysis.normalise;
 
+import fairboil.analysis.fault.Fault;
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.figure.Budget;
 import fairboil.analysis.figure.BudgetLine;
 import fairboil.analysis.figure.Figure;
@@ -49,6 +51,7 @@ public final class Normalising {
   private final List<RunResult> runs;
   private final Losses losses;
   private final RunBalances balances;
+  private final Faults faults = new Faults();
 
   private Normalising(Study study, References references, List<RunResult> runs, double confidence) {
     this.study = study;
@@ -65,13 +68,24 @@ public final class Normalising {
    * @param runs the runs with their boil times restated, in the same order; unmodifiable
    * @param normalisation what was decided, and why
    * @param findings what a reader should know; unmodifiable
+   * @param faults runs at whose heat balance the program failed; unmodifiable
    */
-  public record Outcome(List<RunResult> runs, Normalisation normalisation, List<Finding> findings) {
+  public record Outcome(
+      List<RunResult> runs,
+      Normalisation normalisation,
+      List<Finding> findings,
+      List<Fault> faults) {
 
     /** Copies the lists. */
     public Outcome {
       runs = List.copyOf(runs);
       findings = List.copyOf(findings);
+      faults = List.copyOf(faults);
+    }
+
+    /** Runs that are left as they are by themselves, for a reason that a fault tells. */
+    public static Outcome unchanged(List<RunResult> runs) {
+      return new Outcome(runs, Normalisation.NONE, List.of(), List.of());
     }
   }
 
@@ -90,7 +104,7 @@ public final class Normalising {
   private record Worked(RunResult run, Optional<Balance> balance, EnergyResult energy) {}
 
   private Outcome outcome() {
-    List<Worked> worked = runs.stream().map(this::work).toList();
+    List<Worked> worked = runs.stream().map(this::contained).toList();
     List<Lacking> lacking = lacking(worked);
     NormaliseBy method = method(worked, lacking);
     List<RunResult> restated =
@@ -101,7 +115,29 @@ public final class Normalising {
             losses.pools(),
             lacking,
             method == NormaliseBy.HEAT_BALANCE ? check(worked) : Optional.empty());
-    return new Outcome(restated, normalisation, findings(worked, lacking));
+    return new Outcome(restated, normalisation, findings(worked, lacking), faults.all());
+  }
+
+  private Worked contained(RunResult run) {
+    return faults
+        .contain(
+            "the heat balance of run " + run.run().key(), run.run().row().place(), () -> work(run))
+        .orElseGet(() -> withoutBalance(run));
+  }
+
+  private static Worked withoutBalance(RunResult run) {
+    Figure unknown = Figure.unknown(NO_BALANCE + "this program failed at it");
+    EnergyResult alone = run.energy();
+    EnergyResult energy =
+        new EnergyResult(
+            alone.netPower(),
+            unknown,
+            unknown,
+            alone.energyScaledBoilTime(),
+            unknown,
+            alone.normalisedBoilTime(),
+            alone.normalisedBy());
+    return new Worked(run, Optional.empty(), energy);
   }
 
   private Worked work(RunResult run) {

@@ -1,5 +1,7 @@
 package fairboil.analysis.precision;
 
+import fairboil.analysis.fault.Fault;
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.model.MeanSquare;
@@ -7,7 +9,9 @@ import fairboil.analysis.model.VarianceComponents;
 import fairboil.analysis.precision.Precision.Layout;
 import fairboil.analysis.precision.Repeatability.Level;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Key;
+import fairboil.ingest.sheet.RunsSheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -24,13 +28,15 @@ public final class Repeatabilities {
 
   private final RunGroup runs;
   private final Repeated by;
-  private final ScatterRows rows;
+  private final double confidence;
+  private final List<Repeatability> scatter = new ArrayList<>();
   private final List<Round> rounds = new ArrayList<>();
+  private final Faults faults = new Faults();
 
   private Repeatabilities(RunGroup runs, double confidence) {
     this.runs = runs;
     this.by = Repeated.of(runs);
-    this.rows = new ScatterRows(confidence);
+    this.confidence = confidence;
   }
 
   /**
@@ -38,8 +44,16 @@ public final class Repeatabilities {
    *
    * @param scatter a row a measure and level
    * @param precision who repeated the burns, and what each found
+   * @param faults measures at whose scatter the program failed; unmodifiable
    */
-  public record Outcome(List<Repeatability> scatter, Precision precision) {}
+  public record Outcome(List<Repeatability> scatter, Precision precision, List<Fault> faults) {
+
+    /** Of a study whose scatter is lost, as its own fault tells. */
+    public static final Outcome NONE = new Outcome(List.of(), Precision.NONE, List.of());
+  }
+
+  /** What is found of one measure. */
+  private record Found(ScatterRows rows, List<Round> rounds) {}
 
   /**
    * The scatter of each measure of runs.
@@ -54,20 +68,38 @@ public final class Repeatabilities {
         all.add(measure);
       }
     }
-    return new Outcome(all.rows.rows(), all.precision());
+    return new Outcome(List.copyOf(all.scatter), all.precision(), all.faults.all());
   }
 
   private void add(Measure measure) {
+    String part = "the scatter of " + measure.label();
+    faults
+        .contain(part, Place.of(RunsSheet.SCHEMA.file()), () -> found(measure))
+        .ifPresent(
+            found -> {
+              scatter.addAll(found.rows().rows());
+              rounds.addAll(found.rounds());
+            });
+  }
+
+  private Found found(Measure measure) {
+    Found found = new Found(new ScatterRows(confidence), new ArrayList<>());
+    find(measure, found);
+    return found;
+  }
+
+  private void find(Measure measure, Found into) {
+    ScatterRows rows = into.rows();
     SiteScatter scatter = SiteScatter.of(runs, measure, by);
     MeanSquare within = scatter.runs();
     if (within.isThere()) {
       rows.runToRun(measure, within, scatter.burned());
     }
-    designs().forEach((design, own) -> addBuilds(measure, design, own));
+    designs().forEach((design, own) -> addBuilds(measure, design, own, rows));
     if (by == Repeated.BY_NOBODY) {
       return;
     }
-    scatter.betweenSites().ifPresent(found -> addSites(measure, scatter, found));
+    scatter.betweenSites().ifPresent(found -> addSites(measure, scatter, found, into));
     if (scatter.wentRound().isEmpty()) {
       scatter
           .sitesWithOwnStoves()
@@ -89,7 +121,7 @@ public final class Repeatabilities {
     return groups;
   }
 
-  private void addBuilds(Measure measure, String design, RunGroup own) {
+  private void addBuilds(Measure measure, String design, RunGroup own, ScatterRows rows) {
     Burned burned = Burned.of(own, measure, by);
     if (burned.siteCount() < 2) {
       VarianceComponents.of(burned.byStove())
@@ -106,7 +138,9 @@ public final class Repeatabilities {
     }
   }
 
-  private void addSites(Measure measure, SiteScatter scatter, VarianceComponents sites) {
+  private void addSites(
+      Measure measure, SiteScatter scatter, VarianceComponents sites, Found into) {
+    ScatterRows rows = into.rows();
     Set<Key> round = scatter.wentRound();
     Burned burned = Burned.of(runs.where(run -> round.contains(run.build().key())), measure, by);
     rows.add(measure, level(Level.BETWEEN_SITES), "", sites, burned);
@@ -118,7 +152,7 @@ public final class Repeatabilities {
         .ifPresent(found -> rows.add(measure, level(Level.SITE_BY_STOVE), "", found, burned));
     rows.total(measure, level(Level.REPRODUCIBILITY), sites, burned);
     for (Key stove : burned.stovesInOrder()) {
-      rounds.add(RoundFinder.of(measure, stove, burned.bySite(stove, by)));
+      into.rounds().add(RoundFinder.of(measure, stove, burned.bySite(stove, by)));
     }
   }
 

@@ -49,6 +49,12 @@ public record EnergyResult(
         Optional.empty());
   }
 
+  /** A run of whose heat nothing is known, for one reason. */
+  static EnergyResult unknown(String reason) {
+    Figure unknown = Figure.unknown(reason);
+    return new EnergyResult(unknown, unknown, unknown, unknown, unknown, unknown, Optional.empty());
+  }
+
   /** What a run by itself can tell, normalised by energy scaling until the study decides. */
   static EnergyResult byScaling(Figure netPower, Figure scaled) {
     return new EnergyResult(

@@ -102,7 +102,7 @@ public final class RunAnalysis {
         new BoilStateFinder(context, log, events, shown, boilingPoint).find(inclusion);
     return new RunResult(
         context.run(),
-        build(context.run()),
+        build(study, context.run()),
         inclusion,
         state,
         conditions,
@@ -119,7 +119,8 @@ public final class RunAnalysis {
         heat);
   }
 
-  private Build build(Run run) {
+  /** The build that was burnt, with nothing said of it where its sheet lacks it. */
+  static Build build(Study study, Run run) {
     return study
         .build(run.build())
         .orElseGet(() -> new Build(run.build(), Row.at(run.row().place()).build()));

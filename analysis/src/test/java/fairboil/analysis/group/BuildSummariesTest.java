@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import fairboil.analysis.TestRun;
 import fairboil.analysis.TestStudy;
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
@@ -67,7 +68,7 @@ class BuildSummariesTest {
             TestRun.of(study, "A-3").peak(900).boilTime(90).excluded("door left open").result(),
             TestRun.of(study, "B-1").peak(600).boilTime(500).result(),
             TestRun.of(study, "B-2").peak(590).outcome(Outcome.WENT_OUT).result());
-    List<BuildResult> builds = BuildSummaries.of(study.builds(), runs, 0.95);
+    List<BuildResult> builds = BuildSummaries.of(study.builds(), runs, 0.95, new Faults());
     assertThat(builds).extracting(BuildResult::runs).containsExactly(2, 2, 0);
     assertThat(builds).extracting(build -> build.boils().boiled()).containsExactly(2, 1, 0);
     assertThat(builds.get(0).summaries().get(Measure.BOIL_TIME).mean()).isEqualTo(410);

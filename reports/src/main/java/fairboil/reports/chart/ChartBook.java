@@ -4,11 +4,14 @@ import fairboil.analysis.InOrder;
 import fairboil.analysis.Results;
 import fairboil.analysis.compare.Comparison;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.fault.Faults;
+import fairboil.analysis.fault.Tried;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.Restating;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Key;
 import fairboil.reports.chart.Plan.Drawn;
 import fairboil.reports.words.BuildCaptions;
@@ -25,7 +28,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * All pictures of a report: of the study first (hole effects, builds side by side, differences,
@@ -53,9 +59,11 @@ public final class ChartBook {
   private final DesignStyles styles;
   private final List<Plan> plans;
   private final List<String> names;
+  private final Faults faults;
 
-  private ChartBook(Results results, Display display) {
+  private ChartBook(Results results, Display display, Faults faults) {
     this.results = results;
+    this.faults = faults;
     this.display = display;
     this.effectCaptions = EffectCaptions.in(display, results.confidence());
     this.buildCaptions = BuildCaptions.in(display, results.confidence());
@@ -66,9 +74,13 @@ public final class ChartBook {
     this.names = Slugs.of(plans.stream().map(Plan::name).toList());
   }
 
-  /** The pictures of those results, with numbers as {@code display} shows them. */
-  public static ChartBook of(Results results, Display display) {
-    return new ChartBook(results, display);
+  /**
+   * The pictures of those results, with numbers as {@code display} shows them.
+   *
+   * @param faults takes, in the order of the pictures, those at which the program failed
+   */
+  public static ChartBook of(Results results, Display display, Faults faults) {
+    return new ChartBook(results, display, faults);
   }
 
   /** Takes finished pictures one by one. */
@@ -97,7 +109,24 @@ public final class ChartBook {
    */
   public void draw(Painter painter, int threads, Taker taker) throws IOException {
     List<Integer> indices = IntStream.range(0, plans.size()).boxed().toList();
-    InOrder.each(indices, threads, index -> picture(index, painter), taker::take);
+    InOrder.each(
+        indices, threads, index -> tried(index, painter), tried -> taker.take(taken(tried)));
+  }
+
+  /** A picture as it was drawn, or failed to be, in a thread of its own. */
+  private record Drawing(int index, Tried<Picture> picture) {}
+
+  private Drawing tried(int index, Painter painter) {
+    Place place = Place.of("charts/" + names.get(index) + ".png");
+    return new Drawing(
+        index, Faults.attempt(plans.get(index).part(), place, () -> picture(index, painter)));
+  }
+
+  private Picture taken(Drawing drawing) {
+    Plan plan = plans.get(drawing.index());
+    return faults
+        .take(drawing.picture())
+        .orElseGet(() -> Picture.lost(plan.kind(), plan.subject(), names.get(drawing.index())));
   }
 
   private Picture picture(int index, Painter painter) {
@@ -135,13 +164,27 @@ public final class ChartBook {
       String name = names.get(i);
       plan.printFormats().forEach(format -> impressions.add(new Impression(plan, name, format)));
     }
-    InOrder.each(impressions, threads, each -> each.drawn(press), taker::take);
+    InOrder.each(
+        impressions,
+        threads,
+        each -> each.tried(press),
+        tried -> {
+          Optional<Print> print = faults.take(tried);
+          if (print.isPresent()) {
+            taker.take(print.get());
+          }
+        });
   }
 
   /** A chart to be printed at one width. */
   private record Impression(Plan plan, String name, Format format) {
 
-    Print drawn(Press press) {
+    Tried<Print> tried(Press press) {
+      String file = "quote/charts/" + name + "-" + format.label();
+      return Faults.attempt(plan.part() + " for print", Place.of(file), () -> drawn(press));
+    }
+
+    private Print drawn(Press press) {
       Drawn drawn = plan.maker().apply(format);
       return new Print(
           plan.kind(),
@@ -156,24 +199,45 @@ public final class ChartBook {
   }
 
   private List<Plan> plans() {
-    List<Plan> all = new ArrayList<>();
-    results.holeEffects().stream()
-        .filter(effect -> !effect.points().isEmpty())
-        .forEach(effect -> all.add(holeEffect(effect)));
-    SIDE_BY_SIDE.forEach(measure -> all.addAll(builds(measure)));
-    SIDE_BY_SIDE.forEach(measure -> forest(measure).ifPresent(all::add));
-    normalising().ifPresent(all::add);
-    results.holeEffects().stream()
-        .filter(effect -> !effect.band().isEmpty())
-        .forEach(effect -> all.add(residuals(effect)));
-    rings().forEach(maps -> all.addAll(ringMaps(maps)));
-    all.addAll(new HeatPlans(results, display).all());
     List<RunResult> traced = results.runs().stream().filter(RunChart::canDraw).toList();
-    if (results.runs().size() > MOST_RUNS_IN_PAGE) {
-      all.addAll(traces(traced));
-    }
-    traced.forEach(run -> all.add(run(run)));
-    return List.copyOf(all);
+    return Stream.of(
+            contained("charts of hole effects", this::holeEffects),
+            contained("charts of builds", () -> all(this::builds)),
+            contained("charts of differences", () -> all(this::forest)),
+            contained("chart of normalising", this::normalising),
+            contained("charts of residuals", this::residuals),
+            contained("maps of holes", this::ringMaps),
+            contained("charts of heat", () -> new HeatPlans(results, display).all()),
+            contained("small traces", () -> traces(traced)),
+            contained("charts of runs", () -> traced.stream().map(this::run).toList()))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private List<Plan> contained(String what, Supplier<List<Plan>> plans) {
+    return faults.contain("the " + what, Place.of("charts"), plans::get).orElse(List.of());
+  }
+
+  private static List<Plan> all(Function<Measure, List<Plan>> plans) {
+    return SIDE_BY_SIDE.stream().flatMap(measure -> plans.apply(measure).stream()).toList();
+  }
+
+  private List<Plan> holeEffects() {
+    return results.holeEffects().stream()
+        .filter(effect -> !effect.points().isEmpty())
+        .map(this::holeEffect)
+        .toList();
+  }
+
+  private List<Plan> residuals() {
+    return results.holeEffects().stream()
+        .filter(effect -> !effect.band().isEmpty())
+        .map(this::residuals)
+        .toList();
+  }
+
+  private List<Plan> ringMaps() {
+    return rings().stream().flatMap(maps -> ringMaps(maps).stream()).toList();
   }
 
   private Plan holeEffect(HoleEffect effect) {
@@ -215,12 +279,12 @@ public final class ChartBook {
     return pairs.size() > MOST_PAIRS ? List.of() : pairs;
   }
 
-  private Optional<Plan> forest(Measure measure) {
+  private List<Plan> forest(Measure measure) {
     List<Comparison> pairs = pairs(results, measure);
     CompareWords words = CompareWords.of(results);
     return pairs.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
+        ? List.of()
+        : List.of(
             new Plan(
                 Picture.Kind.FOREST,
                 measure.label(),
@@ -233,10 +297,10 @@ public final class ChartBook {
                 }));
   }
 
-  private Optional<Plan> normalising() {
+  private List<Plan> normalising() {
     Restating restating = Restating.of(results.runs());
     return restating.canBeSeen()
-        ? Optional.of(
+        ? List.of(
             new Plan(
                 Picture.Kind.NORMALISING,
                 Measure.NORMALISED_BOIL_TIME.label(),
@@ -247,10 +311,13 @@ public final class ChartBook {
                       new NormalisingChart(restating, styles, display, format).sheet(caption),
                       caption);
                 }))
-        : Optional.empty();
+        : List.of();
   }
 
   private List<Plan> traces(List<RunResult> traced) {
+    if (results.runs().size() <= MOST_RUNS_IN_PAGE) {
+      return List.of();
+    }
     TraceSheets sheets = new TraceSheets(traced, display);
     List<Plan> plans = new ArrayList<>();
     for (int from = 0; from < traced.size(); from += TraceSheets.RUNS_A_SHEET) {

@@ -65,6 +65,24 @@ public final class Picture {
     this.caption = Objects.requireNonNull(caption, "caption");
   }
 
+  /**
+   * A chart at which the program failed: it keeps its place, in which a sentence stands.
+   *
+   * @param kind what it was to show
+   * @param subject what it is about
+   * @param name as of a finished chart
+   */
+  public static Picture lost(Kind kind, String subject, String name) {
+    String sentence =
+        "This chart is missing: the program failed at it. The numbers stand in the tables.";
+    return new Picture(kind, subject, name, new byte[0], 0, 0, sentence, sentence);
+  }
+
+  /** Whether there is a picture, rather than a sentence in its place. */
+  public boolean isDrawn() {
+    return png.length > 0;
+  }
+
   /** What a chart shows. */
   public enum Kind {
     /** A response against hole error. */

@@ -17,6 +17,11 @@ record Plan(Picture.Kind kind, String subject, String name, Function<Format, Dra
   /** A sheet with its caption. */
   record Drawn(Sheet sheet, Caption caption) {}
 
+  /** What is lost if the program fails at it. */
+  String part() {
+    return "the chart “" + name + "”";
+  }
+
   /** Those for which it can be laid out, the widest first. */
   List<Format> printFormats() {
     return switch (kind) {

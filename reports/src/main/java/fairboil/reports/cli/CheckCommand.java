@@ -25,6 +25,9 @@ final class CheckCommand implements Callable<Integer> {
     FindingList list = new FindingList(results.findings());
     list.printAll(spec.commandLine().getOut());
     spec.commandLine().getOut().println(list.summary());
-    return list.status().code();
+    spec.commandLine().getOut().flush();
+    FaultFile faults = FaultFile.temporary(results.faults());
+    faults.tell(spec.commandLine().getErr());
+    return faults.status(list.status()).code();
   }
 }

@@ -11,7 +11,9 @@ enum ExitStatus {
   /** The study cannot be read. */
   STUDY_UNREADABLE(3),
   /** The report could not be written, or memory ran out. */
-  NOT_WRITTEN(4);
+  NOT_WRITTEN(4),
+  /** Done, but a fault of the program cost a part, which is named. */
+  PART_LOST(5);
 
   private final int code;
 

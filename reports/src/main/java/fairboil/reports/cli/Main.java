@@ -1,6 +1,9 @@
 package fairboil.reports.cli;
 
+import fairboil.analysis.fault.Fault;
+import fairboil.analysis.fault.Faults;
 import fairboil.ingest.StudyException;
+import fairboil.ingest.finding.Place;
 import fairboil.reports.ReportWriter;
 import fairboil.reports.chart.ChartException;
 import fairboil.reports.words.Plural;
@@ -37,7 +40,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "  fairboil report my-study --out my-report     the page, charts and tables",
       "",
       "Exit status: 0 done; 1 done, but errors in the data left something out;",
-      "2 wrong usage; 3 the study cannot be read; 4 the report could not be written.",
+      "2 wrong usage; 3 the study cannot be read; 4 the report could not be written, or memory",
+      "ran out; 5 done, but a fault of the program cost a part, which is named; its trace is in a",
+      "file, which is named too.",
       "",
       "Burn stoves outdoors only. Nothing here measures carbon monoxide or smoke."
     })
@@ -85,6 +90,8 @@ public final class Main implements Runnable {
           ExitStatus.NOT_WRITTEN,
           "the memory ran out; give the program more, for instance with"
               + " FAIRBOIL_JAVA_OPTS=-Xmx2g, or split the study.");
+    } catch (Error e) {
+      return crashed(e, line, first(args));
     }
   }
 
@@ -113,15 +120,25 @@ public final class Main implements Runnable {
     return e.getMessage();
   }
 
-  private static int explain(Exception e, CommandLine line, CommandLine.ParseResult parsed)
-      throws Exception {
+  private static int explain(Exception e, CommandLine line, CommandLine.ParseResult parsed) {
     if (e instanceof StudyException) {
       return say(line, ExitStatus.STUDY_UNREADABLE, e.getMessage());
     }
     if (e instanceof IOException || e instanceof ChartException) {
       return say(line, ExitStatus.NOT_WRITTEN, e.getMessage());
     }
-    throw e;
+    return crashed(e, line, parsed.originalArgs().get(0));
+  }
+
+  private static String first(String... args) {
+    return args.length == 0 ? "fairboil" : args[0];
+  }
+
+  /** What nobody foresaw, outside of all parts: nothing was written. */
+  private static int crashed(Throwable thrown, CommandLine line, String command) {
+    Fault fault = Faults.of("the whole of “" + command + "”", Place.of(command), thrown);
+    FaultFile.temporary(List.of(fault)).tell(line.getErr());
+    return ExitStatus.NOT_WRITTEN.code();
   }
 
   private static int say(CommandLine line, ExitStatus status, String sentence) {

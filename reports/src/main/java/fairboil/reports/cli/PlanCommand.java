@@ -144,10 +144,12 @@ final class PlanCommand implements Callable<Integer> {
     OpenedStudy opened = StudyReader.open(study.folder());
     Results results;
     Plan plan;
+    FaultFile faults;
     try (OutputFolder folder = OutputFolder.open(out, List.of(study.folder()))) {
       results = StudyAnalysis.of(opened.study(), opened.logs());
       plan = planned(results, asked);
-      PlanWriter.write(results, plan, folder);
+      results = results.with(PlanWriter.write(results, plan, folder));
+      faults = FaultFile.in(folder, out, results.faults());
       folder.commit();
     }
     List<Finding> findings =
@@ -164,7 +166,8 @@ final class PlanCommand implements Callable<Integer> {
     Display display = Display.in(opened.study().settings().get(Settings.SHOW_UNITS));
     new PlanWords(plan, display).answer().forEach(result::println);
     result.println("The plan: " + out.resolve("index.html"));
-    return list.status().code();
+    faults.tell(spec.commandLine().getErr());
+    return faults.status(list.status()).code();
   }
 
   private Plan planned(Results results, Asked asked) {

@@ -46,10 +46,12 @@ final class PrintCommand implements Callable<Integer> {
   public Integer call() throws StudyException, IOException {
     Study sheets = StudyReader.open(study.folder()).study();
     PrintJob job = Prints.of(sheets, List.of(Paper.values()));
+    FaultFile faults;
     try (OutputFolder folder = OutputFolder.open(out, List.of(study.folder()))) {
       for (Printed file : job.files()) {
         folder.add(file.name(), file::writeTo);
       }
+      faults = FaultFile.in(folder, out, job.faults());
       folder.commit();
     }
     FindingList list = new FindingList(findings(sheets, job));
@@ -58,7 +60,8 @@ final class PrintCommand implements Callable<Integer> {
     err.println(list.summary());
     err.flush();
     job.files().forEach(file -> spec.commandLine().getOut().println(out.resolve(file.name())));
-    return list.status().code();
+    faults.tell(spec.commandLine().getErr());
+    return faults.status(list.status()).code();
   }
 
   /** What could not be read of what is printed, and what could not be drawn. */

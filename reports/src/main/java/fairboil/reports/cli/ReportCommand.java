@@ -73,21 +73,23 @@ final class ReportCommand implements Callable<Integer> {
   public Integer call() throws StudyException, ChartException, IOException {
     OpenedStudy opened = StudyPool.open(studies);
     Results results;
+    FaultFile faults;
     try (OutputFolder folder = OutputFolder.open(out, studies)) {
       results = Analysis.of(opened);
       try (Progress progress = Progress.of("Charts and tables", ReportWriter.files(results))) {
         folder.afterEach(progress::step);
-        writer.write(results, folder);
+        results = results.with(writer.write(results, folder));
         if (quote) {
-          writer.writeQuote(results, folder, opened.inputs());
+          results = results.with(writer.writeQuote(results, folder, opened.inputs()));
         }
       }
+      faults = FaultFile.in(folder, out, results.faults());
       folder.commit();
     }
-    return tell(results);
+    return tell(results, faults);
   }
 
-  private int tell(Results results) {
+  private int tell(Results results, FaultFile faults) {
     FindingList list = new FindingList(results.findings());
     PrintWriter err = spec.commandLine().getErr();
     list.printWorst(err);
@@ -96,6 +98,7 @@ final class ReportCommand implements Callable<Integer> {
     PrintWriter result = spec.commandLine().getOut();
     AnswerWords.of(results).answer().forEach(result::println);
     result.println("The report: " + out.resolve("index.html"));
-    return list.status().code();
+    faults.tell(err);
+    return faults.status(list.status()).code();
   }
 }

@@ -123,12 +123,43 @@ public final class OutputFolder implements AutoCloseable {
     }
     try {
       prepareFolderOf(file);
-      String hash = write(file, StandardOpenOption.CREATE_NEW, content);
+      String hash = writeWhole(file, content);
       synchronized (hashes) {
         hashes.put(name, hash);
       }
       listener.run();
       return new Written(Files.size(file), hash);
+    } catch (IOException e) {
+      throw cannotWrite(siblings.target().resolve(name), e);
+    }
+  }
+
+  /** A file of which only a part could be written is none of ours. */
+  private static String writeWhole(Path file, Content content) throws IOException {
+    String hash = "";
+    try {
+      hash = write(file, StandardOpenOption.CREATE_NEW, content);
+    } finally {
+      if (hash.isEmpty()) {
+        Files.deleteIfExists(file);
+      }
+    }
+    return hash;
+  }
+
+  /**
+   * Takes a file back, if it was added, so that another can be added in its place.
+   *
+   * @throws OutputException if it could not be deleted
+   */
+  public void remove(String name) throws OutputException {
+    synchronized (hashes) {
+      if (hashes.remove(name) == null) {
+        return;
+      }
+    }
+    try {
+      Files.delete(building.resolve(name));
     } catch (IOException e) {
       throw cannotWrite(siblings.target().resolve(name), e);
     }

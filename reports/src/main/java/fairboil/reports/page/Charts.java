@@ -29,11 +29,15 @@ final class Charts {
         tip.text());
   }
 
-  /** A picture, with the numbers behind it. */
+  private static String data(Picture picture) {
+    return "data:image/png;base64," + Base64.getEncoder().encodeToString(picture.png());
+  }
+
+  /** A picture, or the sentence in its place, with the numbers behind it. */
   static FigureView figure(Picture picture, Optional<TableView> data) {
     return new FigureView(
         id(picture),
-        "data:image/png;base64," + Base64.getEncoder().encodeToString(picture.png()),
+        picture.isDrawn() ? data(picture) : "",
         picture.width(),
         picture.height(),
         picture.alternative(),

@@ -89,7 +89,8 @@ final class FairnessSection {
     }
     return TableView.list(
         "left-out",
-        "Left out for a fault of the test, as the sheet says",
+        "Left out for a fault of the test, as the sheet says"
+            + (RunWords.anyLost(from.results().runs()) ? ", or because the program failed" : ""),
         List.of(
             ColumnView.words("run"),
             ColumnView.words("build"),

@@ -1,10 +1,14 @@
 package fairboil.reports.page;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.fault.Faults;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.words.Display;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** What every section is made from. */
 final class Materials {
@@ -13,8 +17,10 @@ final class Materials {
   private final Display display;
   private final RunNames runNames;
   private final FigureCells cells;
+  private final Faults faults;
 
-  Materials(PageModel model) {
+  Materials(PageModel model, Faults faults) {
+    this.faults = faults;
     this.model = model;
     this.display = Display.in(model.results().study().settings().get(Settings.SHOW_UNITS));
     this.runNames = RunNames.of(model.results());
@@ -39,6 +45,11 @@ final class Materials {
 
   FigureCells cells() {
     return cells;
+  }
+
+  /** What a section or a run of the page gives; empty if the program fails at it. */
+  <R> Optional<R> contain(String part, Supplier<R> work) {
+    return faults.contain(part, Place.of("index.html"), work::get);
   }
 
   List<Picture> charts(Picture.Kind kind) {

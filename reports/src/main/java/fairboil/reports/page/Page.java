@@ -1,5 +1,6 @@
 package fairboil.reports.page;
 
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.run.RunResult;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.HeadView;
@@ -12,6 +13,7 @@ import java.io.OutputStream;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Writes pages that bring everything with them: style, script and pictures. Nothing is loaded from
@@ -27,9 +29,13 @@ public final class Page {
     this.from = from;
   }
 
-  /** The pages of a study. */
-  public static Page of(PageModel model) {
-    return new Page(new Materials(model));
+  /**
+   * The pages of a study.
+   *
+   * @param faults takes sections and runs at which the program failed, as pages are written
+   */
+  public static Page of(PageModel model, Faults faults) {
+    return new Page(new Materials(model, faults));
   }
 
   /**
@@ -68,6 +74,18 @@ public final class Page {
     page.writeTo(out);
   }
 
+  /**
+   * Writes a page in the place of one at which the program failed, with the cautions.
+   *
+   * @param what is lost
+   * @param home the way to the report's folder, such as {@code ../}; empty if it stands there
+   * @param out takes the page, as UTF-8, and stays open
+   * @throws IOException if the stream refuses
+   */
+  public void writeLost(String what, String home, OutputStream out) throws IOException {
+    render("lost.jte", Map.of("head", head(what), "what", what, "home", home), out);
+  }
+
   private HeadView head(String title) {
     return policy.head(title);
   }
@@ -80,14 +98,19 @@ public final class Page {
         from.results().study().name(),
         from.model().version(),
         Sections.ALL,
-        AnswerSection.of(from),
-        FairnessSection.of(from),
-        TrustSection.of(from),
-        BuildsSection.of(from),
-        HolesSection.of(from),
-        RunsSection.of(from),
-        ClaimsSection.of(from),
-        MethodsSection.of(from),
-        OriginSection.of(from));
+        section(0, AnswerSection::of),
+        section(1, FairnessSection::of),
+        section(2, TrustSection::of),
+        section(3, BuildsSection::of),
+        section(4, HolesSection::of),
+        section(5, RunsSection::of),
+        section(6, ClaimsSection::of),
+        section(7, MethodsSection::of),
+        section(9, OriginSection::of));
+  }
+
+  private <V> Optional<V> section(int index, Function<Materials, V> section) {
+    String part = "the section “" + Sections.ALL.get(index).title() + "” of the page";
+    return from.contain(part, () -> section.apply(from));
   }
 }

@@ -46,6 +46,22 @@ final class RunArticle {
         sheet(row));
   }
 
+  /** A run at whose part of the page the program failed. */
+  RunView lost(RunResult run) {
+    return new RunView(
+        from.runNames().of(run),
+        run.run().key().name(),
+        "The program failed at this part of the page; the figures of the run stand in the tables.",
+        RunsSection.outcome(run),
+        "",
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        "",
+        List.of(),
+        List.of());
+  }
+
   private static String build(RunResult run) {
     String name = "build " + Names.inSentence(run.build().key().name());
     return run.build().design().map(design -> name + ", " + Names.inSentence(design)).orElse(name);

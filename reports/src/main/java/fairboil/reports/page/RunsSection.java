@@ -23,12 +23,16 @@ final class RunsSection {
   static RunsView of(Materials from) {
     RunArticle article = new RunArticle(from);
     Iterable<RunView> runs =
-        () ->
-            from.results().runs().stream()
-                .map(run -> article.of(run, from.model().trace().apply(run)))
-                .iterator();
+        () -> from.results().runs().stream().map(run -> article(article, from, run)).iterator();
     List<FigureView> traces = StudyCharts.all(from, Picture.Kind.TRACES);
     return new RunsView(table(from), traces, from.model().runsStandBeside() ? List.of() : runs);
+  }
+
+  private static RunView article(RunArticle article, Materials from, RunResult run) {
+    return from.contain(
+            "run " + run.run().key() + " on the page",
+            () -> article.of(run, from.model().trace().apply(run)))
+        .orElseGet(() -> article.lost(run));
   }
 
   private static TableView table(Materials from) {

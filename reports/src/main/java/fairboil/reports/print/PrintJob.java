@@ -1,5 +1,6 @@
 package fairboil.reports.print;
 
+import fairboil.analysis.fault.Fault;
 import fairboil.ingest.finding.Finding;
 import java.util.List;
 
@@ -8,12 +9,14 @@ import java.util.List;
  *
  * @param files the files, in the order in which a person needs them; unmodifiable
  * @param findings rings that could not be drawn and why, sorted; unmodifiable
+ * @param faults files at which the program failed; each is a finding too; unmodifiable
  */
-public record PrintJob(List<Printed> files, List<Finding> findings) {
+public record PrintJob(List<Printed> files, List<Finding> findings, List<Fault> faults) {
 
   /** Copies the lists. */
   public PrintJob {
     files = List.copyOf(files);
     findings = List.copyOf(findings);
+    faults = List.copyOf(faults);
   }
 }

@@ -1,5 +1,6 @@
 package fairboil.reports.print;
 
+import fairboil.analysis.fault.Faults;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 /**
  * Draws everything that there is to print for a study: a run sheet, a form for reading holes, a
@@ -32,6 +34,7 @@ public final class Prints {
   private final Paper paper;
   private final Typefaces typefaces;
   private final List<Finding> findings = new ArrayList<>();
+  private final Faults faults = new Faults();
 
   /** Named as they would be if all names were good and different. */
   private final List<Printed> drawn = new ArrayList<>();
@@ -61,17 +64,16 @@ public final class Prints {
     List<PrintJob> jobs = papers.stream().map(paper -> of(study, paper)).toList();
     return new PrintJob(
         jobs.stream().flatMap(job -> job.files().stream()).toList(),
-        jobs.stream().flatMap(job -> job.findings().stream()).distinct().sorted().toList());
+        jobs.stream().flatMap(job -> job.findings().stream()).distinct().sorted().toList(),
+        jobs.stream().flatMap(job -> job.faults().stream()).distinct().toList());
   }
 
   private void draw() {
-    Head run = head("Run sheet");
-    add("run-sheet", run, RunSheet.of(run, study, typefaces));
-    Head holes = head("Reading the holes");
-    HoleForm.of(holes, study, typefaces).ifPresent(pdf -> add("hole-form", holes, pdf));
+    contain("the run sheet", "run-sheet", this::runSheet);
+    contain("the form for reading holes", "hole-form", this::holeForm);
     Owners owners = new Owners(study);
-    owners.walls().forEach(this::strip);
-    owners.bases().forEach(this::disc);
+    owners.walls().forEach(wall -> containRing("the measuring strip", wall, this::strip));
+    owners.bases().forEach(base -> containRing("the base disc", base, this::disc));
     if (study.rings().isEmpty()) {
       findings.add(
           Finding.warning(
@@ -79,6 +81,25 @@ public final class Prints {
               "no ring of holes is described, so there is no strip to print",
               "give each ring a row there to have strips and discs printed"));
     }
+  }
+
+  private void contain(String part, String file, Runnable work) {
+    faults.isDone(part, Place.of(file + "-" + paper.slug() + ".pdf"), work);
+  }
+
+  private void containRing(String what, Owners.Group group, Consumer<Owners.Group> work) {
+    Ring ring = group.rings().get(0);
+    faults.isDone(what + " of ring " + ring.name(), ring.row().place(), () -> work.accept(group));
+  }
+
+  private void runSheet() {
+    Head head = head("Run sheet");
+    add("run-sheet", head, RunSheet.of(head, study, typefaces));
+  }
+
+  private void holeForm() {
+    Head head = head("Reading the holes");
+    HoleForm.of(head, study, typefaces).ifPresent(pdf -> add("hole-form", head, pdf));
   }
 
   private void strip(Owners.Group group) {
@@ -195,6 +216,7 @@ public final class Prints {
     for (int i = 0; i < drawn.size(); i++) {
       files.add(drawn.get(i).named(slugs.get(i) + "-" + paper.slug() + ".pdf"));
     }
-    return new PrintJob(files, findings.stream().distinct().sorted().toList());
+    faults.all().forEach(fault -> findings.add(fault.finding()));
+    return new PrintJob(files, findings.stream().distinct().sorted().toList(), faults.all());
   }
 }

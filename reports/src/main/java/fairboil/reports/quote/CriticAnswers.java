@@ -74,7 +74,10 @@ final class CriticAnswers {
     }
     text.paragraph(
         "Runs are left out for faults of the test, where the sheet says so, and where batch and fed"
-            + " burns would be mixed; never for what they found.");
+            + " burns would be mixed; never for what they found."
+            + (RunWords.anyLost(results.runs())
+                ? " Others are left out because the program failed at them."
+                : ""));
     text.table(List.of("run", "build", "what", "reason"), rows);
     text.list(ExcludedWords.verdicts(results));
     ExcludedRows with = new ExcludedRows(results);

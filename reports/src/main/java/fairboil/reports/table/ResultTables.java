@@ -5,28 +5,53 @@ import fairboil.analysis.claim.ClaimResult;
 import fairboil.reports.table.ClaimTable.ClaimRow;
 import fairboil.reports.words.ClaimWords;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** All result tables of a report. */
 public final class ResultTables {
 
   private ResultTables() {}
 
+  /**
+   * A table that can be filled in.
+   *
+   * @param schema what it is
+   * @param filled fills it in
+   */
+  public record Part(TableSchema<?> schema, Supplier<ResultTable> filled) {
+
+    private static <R> Part of(TableSchema<R> schema, Supplier<List<R>> rows) {
+      return new Part(schema, () -> schema.of(rows.get()));
+    }
+
+    /** Its name in the report's folder. */
+    public String file() {
+      return "tables/" + schema.file();
+    }
+  }
+
   /** The tables of the results, in the order in which people read them. */
   public static List<ResultTable> of(Results results) {
+    return parts(results).stream().map(part -> part.filled().get()).toList();
+  }
+
+  /** The same tables, each to be filled in by itself. */
+  public static List<Part> parts(Results results) {
     return List.of(
-        RunTable.SCHEMA.of(results.runs()),
-        BuildTable.SCHEMA.of(results.builds()),
-        HoleTables.HOLES.of(HoleTables.holes(results.rings())),
-        HoleTables.HOLE_ERROR.of(results.rings()),
-        EffectTable.SCHEMA.of(EffectTable.terms(results.holeEffects())),
-        ComparisonTable.SCHEMA.of(
-            ComparisonTable.pairs(results.comparisons(), results.rankComparisons())),
-        RepeatabilityTable.SCHEMA.of(results.repeatability()),
-        VariationTable.SCHEMA.of(results.repeatability()),
-        SiteTable.SCHEMA.of(SiteTable.rows(results.precision().rounds())),
-        ProtocolTable.SCHEMA.of(results.protocol()),
-        ClaimTable.SCHEMA.of(claims(results)),
-        FindingTable.SCHEMA.of(results.findings()));
+        Part.of(RunTable.SCHEMA, results::runs),
+        Part.of(BuildTable.SCHEMA, results::builds),
+        Part.of(HoleTables.HOLES, () -> HoleTables.holes(results.rings())),
+        Part.of(HoleTables.HOLE_ERROR, results::rings),
+        Part.of(EffectTable.SCHEMA, () -> EffectTable.terms(results.holeEffects())),
+        Part.of(
+            ComparisonTable.SCHEMA,
+            () -> ComparisonTable.pairs(results.comparisons(), results.rankComparisons())),
+        Part.of(RepeatabilityTable.SCHEMA, results::repeatability),
+        Part.of(VariationTable.SCHEMA, results::repeatability),
+        Part.of(SiteTable.SCHEMA, () -> SiteTable.rows(results.precision().rounds())),
+        Part.of(ProtocolTable.SCHEMA, results::protocol),
+        Part.of(ClaimTable.SCHEMA, () -> claims(results)),
+        Part.of(FindingTable.SCHEMA, results::findings));
   }
 
   private static List<ClaimRow> claims(Results results) {

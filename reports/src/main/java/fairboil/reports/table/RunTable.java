@@ -41,7 +41,7 @@ final class RunTable {
             run -> run.inclusion().included() ? "yes" : "no"),
         text(
             "reason",
-            "fault of the test for which it, its peak or its boil is left out",
+            "fault of the test, or of the program, for which it, its peak or its boil is left out",
             run -> RunWords.exclusion(run.inclusion()).orElse("")),
         text(
             "outcome",

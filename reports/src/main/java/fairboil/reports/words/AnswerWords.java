@@ -56,7 +56,10 @@ public final class AnswerWords {
                 : "Does hole position matter?");
   }
 
-  /** The answer: three sentences with numbers and intervals; one more where burns failed. */
+  /**
+   * The answer: three sentences with their numbers and intervals; one more where burns failed, and
+   * if the program failed at a part, a doubt before them.
+   */
   public List<String> answer() {
     Optional<HoleEffect> first = first();
     Stream<String> found =
@@ -66,7 +69,9 @@ public final class AnswerWords {
                 .map(effects::answer),
             spreads());
     Optional<String> ofMethod = PrecisionWords.of(results).answer();
-    List<String> sentences = new ArrayList<>(found.limit(ofMethod.isEmpty() ? 2 : 1).toList());
+    List<String> sentences = new ArrayList<>();
+    FaultWords.doubt(results.faults()).ifPresent(sentences::add);
+    sentences.addAll(found.limit(ofMethod.isEmpty() ? 2 : 1).toList());
     ofMethod.ifPresent(sentences::add);
     leftOutForFailures().ifPresent(sentences::add);
     sentences.add(basis());

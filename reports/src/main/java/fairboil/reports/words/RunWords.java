@@ -1,6 +1,7 @@
 package fairboil.reports.words;
 
 import fairboil.analysis.run.Inclusion;
+import fairboil.analysis.run.RunResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,11 @@ import java.util.Optional;
 public final class RunWords {
 
   private RunWords() {}
+
+  /** Whether some run is left out because the program failed at it. */
+  public static boolean anyLost(List<RunResult> runs) {
+    return runs.stream().anyMatch(run -> run.inclusion().isLost());
+  }
 
   /** Why a run, its peak or its boil is left out, if it is: the reason as the sheet gives it. */
   public static Optional<String> exclusion(Inclusion inclusion) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import fairboil.analysis.Results;
 import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.layout.HoleError;
 import fairboil.analysis.layout.RingResult;
 import fairboil.ingest.choice.DisplayUnits;
@@ -29,7 +30,7 @@ class SheetsTest {
   /** Each picture's name with its sheet. */
   private static Map<String, Sheet> sheets(Results results, DisplayUnits units) {
     List<Sheet> drawn = new ArrayList<>();
-    ChartBook book = ChartBook.of(results, Display.in(units));
+    ChartBook book = ChartBook.of(results, Display.in(units), new Faults());
     try {
       book.draw(
           sheet -> {

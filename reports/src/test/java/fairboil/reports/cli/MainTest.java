@@ -13,7 +13,7 @@ import java.util.HexFormat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is typed, what is said and how it ends: 0 done, 1 left out, 2 usage, 3 study, 4 output. */
+/** What is typed, what is said and how it ends: from 0 done to 4 not written. */
 class MainTest {
 
   @TempDir private Path temp;
@@ -22,6 +22,7 @@ class MainTest {
 
   @Test
   void helpAndVersionGoToTheOutput() {
+    assertThat(run("--help").out()).contains("5 done, but a fault of the program");
     assertThat(run("--help").out()).contains("new", "check", "report", "print", "carbon monoxide");
     assertThat(run("report", "--help").out()).contains("--out", "Example:");
     assertThat(run("--version")).satisfies(e -> assertThat(e.out()).startsWith("fairboil "));
@@ -56,6 +57,29 @@ class MainTest {
     Ended ended = run("check", temp.resolve("nowhere").toString());
     assertThat(ended.status()).isEqualTo(3);
     assertThat(ended.err()).contains("there is no such folder");
+  }
+
+  /** An output that does what nobody expects of one. */
+  private static final class Broken extends StringWriter {
+    @Override
+    public void write(String text, int from, int length) {
+      throw new IllegalStateException("unforeseen");
+    }
+  }
+
+  @Test
+  void aCrashOutsideOfAllPartsIsASentenceAndATraceInAFile() throws IOException {
+    String study = temp.resolve("study").toString();
+    assertThat(run("new", study).status()).isZero();
+    StringWriter err = new StringWriter();
+    int status = Main.run(new PrintWriter(new Broken()), new PrintWriter(err), "check", study);
+    assertThat(status).isEqualTo(4);
+    assertThat(err.toString().lines()).hasSize(1);
+    String said = err.toString().strip();
+    assertThat(said).startsWith("fairboil: the program failed at the whole of “check”");
+    Path trace = Path.of(said.substring(said.indexOf(" is in ") + 7, said.length() - 1));
+    assertThat(trace).content().contains("IllegalStateException: unforeseen");
+    Files.delete(trace);
   }
 
   @Test

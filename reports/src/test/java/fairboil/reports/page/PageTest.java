@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIOException;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.fault.Faults;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
@@ -239,7 +240,7 @@ class PageTest {
     ByteArrayOutputStream own = new ByteArrayOutputStream();
     Optional<Picture> trace =
         Optional.of(SamplePages.picture(Picture.Kind.RUN, "B1-1", "run-b1-1"));
-    Page.of(model).writeRun(many.runs().get(0), trace, own);
+    Page.of(model, new Faults()).writeRun(many.runs().get(0), trace, own);
     Html run = new Html(own.toString(StandardCharsets.UTF_8));
     assertThat(run.inside("h1")).contains("B1-1");
     assertThat(run.values("href")).contains("../index.html#runs");
@@ -268,7 +269,7 @@ class PageTest {
           }
         };
     assertThatIOException()
-        .isThrownBy(() -> Page.of(SamplePages.bare(SAMPLE)).write(full))
+        .isThrownBy(() -> Page.of(SamplePages.bare(SAMPLE), new Faults()).write(full))
         .withMessageContaining("no space left");
   }
 }

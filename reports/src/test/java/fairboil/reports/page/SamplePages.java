@@ -2,6 +2,7 @@ package fairboil.reports.page;
 
 import fairboil.analysis.Results;
 import fairboil.analysis.effect.HoleEffect;
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
 import fairboil.ingest.choice.DisplayUnits;
@@ -35,7 +36,7 @@ final class SamplePages {
     Map<String, Picture> runs = new HashMap<>();
     DisplayUnits units = results.study().settings().get(Settings.SHOW_UNITS);
     try {
-      ChartBook.of(results, Display.in(units))
+      ChartBook.of(results, Display.in(units), new Faults())
           .draw(
               XChartPainter.withBundledFont(),
               1,
@@ -95,7 +96,7 @@ final class SamplePages {
   static String written(PageModel model) {
     ByteArrayOutputStream page = new ByteArrayOutputStream();
     try {
-      Page.of(model).write(page);
+      Page.of(model, new Faults()).write(page);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -3,6 +3,8 @@ package fairboil.reports.print;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fairboil.analysis.fault.Fault;
+import fairboil.ingest.Study;
 import fairboil.ingest.choice.Surface;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Severity;
@@ -156,6 +158,38 @@ class PrintsTest {
             "rings.csv, line 7, column divisions",
             "rings.csv, line 8, column circle");
     assertThat(job.files()).extracting(Printed::name).containsExactly("run-sheet-a4.pdf");
+  }
+
+  @Test
+  void aPrintAtWhichTheProgramFailsCostsThatPrintOnly() {
+    Sheets sheets = Sheets.study().build("A", "a");
+    Study study = sheets.ring("upper", 4, r -> r.put(RingsSheet.WRAP, Sheets.mm(200))).read();
+    Study broken =
+        new Study(
+            study.name(),
+            null, // which the run sheet alone asks
+            study.builds(),
+            study.rings(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of());
+    PrintJob job = Prints.of(broken, List.of(Paper.values()));
+    assertThat(job.files())
+        .extracting(Printed::name)
+        .contains("strip-upper-a4.pdf", "hole-form-letter.pdf")
+        .noneMatch(name -> name.startsWith("run-sheet"));
+    assertThat(job.faults())
+        .extracting(Fault::part)
+        .containsExactly("the run sheet", "the run sheet");
+    assertThat(job.findings())
+        .extracting(Finding::problem)
+        .contains("this program failed at the run sheet, so that is left out");
   }
 
   @Test

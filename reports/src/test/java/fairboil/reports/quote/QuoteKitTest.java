@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.fault.Faults;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
@@ -64,7 +65,7 @@ class QuoteKitTest {
     SortedMap<String, String> texts = new TreeMap<>();
     Path out = Files.createTempDirectory(temp, "kit").resolve("out");
     try (OutputFolder folder = OutputFolder.open(out, List.of())) {
-      new QuoteKit(results, folder, "1.2.3").write(NO_PRESS, 2, INPUTS);
+      new QuoteKit(results, folder, "1.2.3", new Faults()).write(NO_PRESS, 2, INPUTS);
       folder.commit();
     }
     try (Stream<Path> files = Files.walk(out)) {

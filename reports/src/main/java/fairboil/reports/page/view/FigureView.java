@@ -7,7 +7,7 @@ import java.util.Optional;
  * A chart with its caption and the numbers behind it.
  *
  * @param id its name in the page, unique
- * @param source its picture, a data: address
+ * @param source its picture, a data: address; empty if the program failed at it
  * @param width width in CSS pixels
  * @param height height in CSS pixels
  * @param alternative what it says, for those who cannot see it

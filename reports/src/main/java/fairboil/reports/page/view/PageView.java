@@ -1,9 +1,10 @@
 package fairboil.reports.page.view;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
- * A whole page.
+ * A whole page. Of a section at which the program failed there is nothing to show.
  *
  * @param head what goes into its head
  * @param title the title
@@ -26,12 +27,12 @@ public record PageView(
     String study,
     String version,
     List<SectionLink> contents,
-    AnswerView answer,
-    FairnessView fairness,
-    TrustView trust,
-    BuildsView builds,
-    HolesView holes,
-    RunsView runs,
-    List<ClaimView> claims,
-    MethodsView methods,
-    OriginView origin) {}
+    Optional<AnswerView> answer,
+    Optional<FairnessView> fairness,
+    Optional<TrustView> trust,
+    Optional<BuildsView> builds,
+    Optional<HolesView> holes,
+    Optional<RunsView> runs,
+    Optional<List<ClaimView>> claims,
+    Optional<MethodsView> methods,
+    Optional<OriginView> origin) {}

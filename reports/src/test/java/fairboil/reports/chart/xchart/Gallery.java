@@ -1,6 +1,7 @@
 package fairboil.reports.chart.xchart;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.fault.Faults;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.reports.SampleResults;
 import fairboil.reports.chart.ChartBook;
@@ -31,7 +32,8 @@ public final class Gallery {
     Painter painter = XChartPainter.withBundledFont();
     say("font %.0f ms", since(start));
     for (String round : List.of("cold", "warm", "warm again")) {
-      List<Picture> pictures = draw(ChartBook.of(results, Display.in(units)), painter, round);
+      List<Picture> pictures =
+          draw(ChartBook.of(results, Display.in(units), new Faults()), painter, round);
       for (Picture picture : pictures) {
         Files.write(folder.resolve(picture.name() + ".png"), picture.png());
       }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.fault.Faults;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.reports.SampleResults;
 import fairboil.reports.chart.ChartBook;
@@ -51,7 +52,8 @@ class PrintTest {
 
   private static List<Print> prints(Results results, int threads) throws IOException {
     List<Print> prints = new ArrayList<>();
-    ChartBook.of(results, Display.in(DisplayUnits.METRIC)).print(painter, threads, prints::add);
+    ChartBook.of(results, Display.in(DisplayUnits.METRIC), new Faults())
+        .print(painter, threads, prints::add);
     return prints;
   }
 

@@ -3,6 +3,7 @@ package fairboil.reports.chart.xchart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.fault.Faults;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.reports.SampleResults;
 import fairboil.reports.chart.ChartBook;
@@ -34,7 +35,8 @@ class XChartPainterTest {
 
   private static List<Picture> pictures(Results results, int threads) throws IOException {
     List<Picture> pictures = new ArrayList<>();
-    ChartBook.of(results, Display.in(DisplayUnits.METRIC)).draw(painter, threads, pictures::add);
+    ChartBook.of(results, Display.in(DisplayUnits.METRIC), new Faults())
+        .draw(painter, threads, pictures::add);
     return pictures;
   }
 
