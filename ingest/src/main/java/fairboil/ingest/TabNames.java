@@ -40,7 +40,7 @@ record TabNames(Set<String> tabs) {
         finding.place(),
         finding.problem(),
         in(finding.remedy()),
-        finding.mend().map(row -> new SheetRow(in(row.sheet()), row.cells())));
+        finding.mend().map(row -> SheetRow.of(in(row.sheet()), row.cells())));
   }
 
   /** The same findings, their remedies telling of tabs. */

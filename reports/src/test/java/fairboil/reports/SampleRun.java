@@ -24,7 +24,7 @@ import fairboil.ingest.finding.Ledger;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.log.RowFate;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Build;

@@ -5,7 +5,7 @@ import fairboil.ingest.choice.HoldsFor;
 import fairboil.ingest.choice.Relation;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.Amount;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;

@@ -1,6 +1,6 @@
 package fairboil.analysis.compare;
 
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.time.LocalDate;
 import java.util.List;
 

@@ -5,7 +5,7 @@ import fairboil.analysis.measure.Measure;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;

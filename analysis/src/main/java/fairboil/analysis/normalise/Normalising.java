@@ -22,7 +22,7 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.NormaliseBy;
 import fairboil.ingest.finding.Finding;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;

@@ -9,7 +9,7 @@ import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.Amount;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.ProtocolSheet;

@@ -10,7 +10,7 @@ import fairboil.ingest.choice.BoilTimeSource;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Mark;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;

@@ -7,7 +7,7 @@ import fairboil.analysis.figure.Influence;
 import fairboil.analysis.trace.StepResponse;
 import fairboil.analysis.trace.Trace;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.Optional;
 
 /**

@@ -8,7 +8,7 @@ import fairboil.ingest.finding.Place;
 import fairboil.ingest.log.Channel;
 import fairboil.ingest.log.Log;
 import fairboil.ingest.log.TimeAxis;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;

@@ -9,7 +9,7 @@ import fairboil.analysis.sensor.Tolerance;
 import fairboil.analysis.sensor.ToleranceClass;
 import fairboil.ingest.choice.YesNo;
 import fairboil.ingest.log.Channel;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.Key;

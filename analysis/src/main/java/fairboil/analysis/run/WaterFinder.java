@@ -8,7 +8,7 @@ import fairboil.analysis.trace.Trace;
 import fairboil.analysis.water.Water;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.RunsSheet;

@@ -11,7 +11,7 @@ import fairboil.analysis.trace.Peak;
 import fairboil.analysis.trace.PeakFinder;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Role;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -17,7 +17,7 @@ import fairboil.ingest.Study;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.choice.Surface;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;

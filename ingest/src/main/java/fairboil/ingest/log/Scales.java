@@ -1,7 +1,7 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.finding.SheetRow;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.SensorsSheet;
 import java.util.LinkedHashMap;
@@ -84,6 +84,6 @@ final class Scales {
   SheetRow row(SheetRow unscaled) {
     Map<String, String> cells = new LinkedHashMap<>(unscaled.cells());
     cells.put(SensorsSheet.SCALE.name(), likely().map(Spell::number).orElse(""));
-    return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
+    return SheetRow.of(SensorsSheet.SCHEMA.file(), cells);
   }
 }

@@ -44,7 +44,7 @@ final class TimeAsking {
         "several runs stand side by side, with times in columns " + names,
         "say in sensors.csv which columns are those of this run: one row with role time, one with"
             + " flame, one with water, each with the name of the run under log",
-        new SheetRow(SensorsSheet.SCHEMA.file(), cells));
+        SheetRow.of(SensorsSheet.SCHEMA.file(), cells));
   }
 
   /** Asks for the unit of a count of time. */
@@ -116,6 +116,6 @@ final class TimeAsking {
     cells.put(SensorsSheet.COLUMN.name(), named ? column.name() : column.number());
     cells.put(SensorsSheet.ROLE.name(), Role.TIME.label());
     cells.put(SensorsSheet.UNIT.name(), unit);
-    return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
+    return SheetRow.of(SensorsSheet.SCHEMA.file(), cells);
   }
 }

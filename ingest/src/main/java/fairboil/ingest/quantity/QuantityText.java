@@ -1,5 +1,7 @@
 package fairboil.ingest.quantity;
 
+import fairboil.ingest.dimension.Dimension;
+
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;

@@ -9,7 +9,7 @@ import fairboil.ingest.choice.StoveStart;
 import fairboil.ingest.choice.WeighedAt;
 import fairboil.ingest.choice.YesNo;
 import fairboil.ingest.quantity.ClockTime;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import java.time.LocalDate;
 import java.util.List;

@@ -4,7 +4,7 @@ import fairboil.ingest.choice.Role;
 import fairboil.ingest.choice.YesNo;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.ClockTime;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.Column;

@@ -1,5 +1,7 @@
 package fairboil.ingest.quantity;
 
+import fairboil.ingest.dimension.Dimension;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;

@@ -13,7 +13,7 @@ import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.DecimalMark;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.QuantityText;
 import fairboil.ingest.quantity.Reading;

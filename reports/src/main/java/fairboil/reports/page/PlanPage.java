@@ -6,7 +6,7 @@ import fairboil.analysis.plan.Answer.Need;
 import fairboil.analysis.plan.Basis;
 import fairboil.analysis.plan.Plan;
 import fairboil.analysis.plan.PlannedBuild;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;

@@ -4,7 +4,7 @@ import fairboil.analysis.Results;
 import fairboil.analysis.compare.Comparison;
 import fairboil.analysis.compare.RankComparison;
 import fairboil.analysis.figure.Interval;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.Locale;
 

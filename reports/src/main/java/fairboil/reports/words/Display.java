@@ -3,7 +3,7 @@ package fairboil.reports.words;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.ingest.choice.DisplayUnits;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Unit;
 import java.util.regex.Pattern;
 

@@ -1,0 +1,23 @@
+package fairboil.ingest.finding;
+
+/** How numbers are shown to people: in which units and with which digits. */
+public interface Voice {
+
+  /** A value with its unit. */
+  String value(Argument.Value value);
+
+  /** Two ends with their unit. */
+  String range(Argument.Range range);
+
+  /** A value as one types it into a cell. */
+  String typed(Argument.Typed typed);
+
+  /** A bare number. */
+  String number(Argument.Number number);
+
+  /** A whole number. */
+  String count(long count);
+
+  /** A share in per cent. */
+  String share(double fraction);
+}
