@@ -59,7 +59,7 @@ final class EnergyAnalysis {
   private String missing() {
     for (Figure needed : new Figure[] {water, start, boilingPoint}) {
       if (needed instanceof Figure.Unknown unknown) {
-        return unknown.reason();
+        return unknown.reason().toString();
       }
     }
     return "the water started at its boiling point";

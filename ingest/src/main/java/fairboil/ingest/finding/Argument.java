@@ -5,16 +5,22 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** What a message says, apart from its wording: kept as a value until a person is to read it. */
 public sealed interface Argument {
 
   /** The argument as people read it. */
   String text(Voice voice);
+
+  /** What the change makes of the argument, or of those within it. */
+  default Argument map(UnaryOperator<Argument> change) {
+    return change.apply(this);
+  }
 
   /** What the user calls a thing; shown as it is. */
   record Name(String text) implements Argument {
@@ -132,18 +138,23 @@ public sealed interface Argument {
    * @param value finite
    * @param decimals how many to show; fewer than 0 for as many as the number has
    */
-  record Number(double value, int decimals) implements Argument {
+  record Bare(double value, int decimals) implements Argument {
     @Override
     public String text(Voice voice) {
       return voice.number(this);
     }
   }
 
-  /** How many; at least 0. */
-  record Count(long count) implements Argument {
+  /**
+   * How many, or from how many to how many.
+   *
+   * @param low at least 0
+   * @param high at least as many; the same where there is one number
+   */
+  record Count(long low, long high) implements Argument {
     @Override
     public String text(Voice voice) {
-      return voice.count(count);
+      return low == high ? voice.count(low) : voice.count(low) + " to " + voice.count(high);
     }
   }
 
@@ -169,6 +180,22 @@ public sealed interface Argument {
     }
   }
 
+  /**
+   * A sheet of the study.
+   *
+   * @param file its file, such as {@code runs.csv}
+   * @param workbook the workbook of which it is a tab, where it is one
+   */
+  record Sheet(String file, Optional<String> workbook) implements Argument {
+
+    @Override
+    public String text(Voice voice) {
+      return workbook
+          .map(book -> "the tab " + file.substring(0, file.indexOf('.')) + " of " + book)
+          .orElse(file);
+    }
+  }
+
   /** A date, with a time of day where that is known; shown as ISO 8601 has it, with a blank. */
   record Moment(LocalDate date, Optional<LocalDateTime> time) implements Argument {
 
@@ -178,6 +205,7 @@ public sealed interface Argument {
     private static String written(LocalDateTime time) {
       return time.truncatedTo(ChronoUnit.SECONDS).format(WRITTEN);
     }
+
     @Override
     public String text(Voice voice) {
       return time.map(Moment::written).orElseGet(date::toString);
@@ -228,6 +256,11 @@ public sealed interface Argument {
     public String text(Voice voice) {
       return joining.join(items.stream().map(item -> item.text(voice)).toList());
     }
+
+    @Override
+    public Argument map(UnaryOperator<Argument> change) {
+      return new Listed(items.stream().map(item -> item.map(change)).toList(), joining);
+    }
   }
 
   /** A message within a message. */
@@ -241,6 +274,11 @@ public sealed interface Argument {
     @Override
     public String text(Voice voice) {
       return message.text(voice);
+    }
+
+    @Override
+    public Argument map(UnaryOperator<Argument> change) {
+      return new Clause(message.map(change));
     }
   }
 
@@ -274,19 +312,19 @@ public sealed interface Argument {
     return new Typed(held, resolution, dimension);
   }
 
-  /** A {@link Number} with so many decimals. */
+  /** A {@link Bare} with so many decimals. */
   static Argument number(double value, int decimals) {
-    return new Number(value, decimals);
+    return new Bare(value, decimals);
   }
 
-  /** A {@link Number} with as many decimals as it has. */
+  /** A {@link Bare} with as many decimals as it has. */
   static Argument number(double value) {
-    return new Number(value, -1);
+    return new Bare(value, -1);
   }
 
   /** A {@link Count}. */
   static Argument count(long count) {
-    return new Count(count);
+    return new Count(count, count);
   }
 
   /** A {@link Share}. */
@@ -297,6 +335,11 @@ public sealed interface Argument {
   /** A place, {@link At}. */
   static Argument place(Place place) {
     return new At(place);
+  }
+
+  /** A sheet of the study by its file, such as {@code runs.csv}. */
+  static Argument sheet(String file) {
+    return new Sheet(file, Optional.empty());
   }
 
   /** A date without its time of day. */

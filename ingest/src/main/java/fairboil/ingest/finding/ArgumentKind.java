@@ -17,13 +17,15 @@ public enum ArgumentKind {
   /** A value as one would type it into a cell. */
   TYPED(Argument.Typed.class),
   /** A bare number. */
-  NUMBER(Argument.Number.class),
+  NUMBER(Argument.Bare.class),
   /** How many; may carry its noun. */
   COUNT(Argument.Count.class),
   /** A share, shown in per cent. */
   SHARE(Argument.Share.class),
   /** A file and where in it. */
   PLACE(Argument.At.class),
+  /** A sheet of the study: a file, or a tab of its workbook. */
+  SHEET(Argument.Sheet.class),
   /** A date, with a time of day where that is known. */
   DATE(Argument.Moment.class),
   /** Several arguments in a row. */

@@ -30,6 +30,11 @@ public record CellFix(Place row, Map<String, Argument> cells) implements Fix {
   }
 
   @Override
+  public CellFix toSheet(String name) {
+    return new CellFix(new Place(name, row.line(), row.column()), cells);
+  }
+
+  @Override
   public CellFix in(String folder) {
     return new CellFix(row.in(folder), cells);
   }

@@ -3,6 +3,7 @@ package fairboil.ingest.finding;
 import java.util.Comparator;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Something about the data that a reader should know: where it is, what is wrong and what to do.
@@ -10,8 +11,8 @@ import java.util.Optional;
  * @param severity how much it matters
  * @param place where it is
  * @param problem what is wrong, a clause without a full stop and without the place
- * @param remedy what to do about it, a clause without a full stop; {@link Message#NONE} where nothing
- *     need be done
+ * @param remedy what to do about it, a clause without a full stop; {@link Message#NONE} where
+ *     nothing need be done
  * @param mend what to type where, where that would settle it
  */
 public record Finding(
@@ -76,6 +77,12 @@ public record Finding(
   /** The same finding, with what to type where so that it goes. */
   public Finding mendedBy(Fix fix) {
     return new Finding(severity, place, problem, remedy, Optional.of(fix));
+  }
+
+  /** The same finding with its message, advice and fix changed by that. */
+  public Finding map(UnaryOperator<Message> change, UnaryOperator<Fix> fixes) {
+    return new Finding(
+        severity, place, change.apply(problem), change.apply(remedy), mend.map(fixes));
   }
 
   /** The same finding, told from outside the folder that holds its file. */

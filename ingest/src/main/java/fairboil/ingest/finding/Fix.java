@@ -13,4 +13,7 @@ public sealed interface Fix permits SheetRow, CellFix {
 
   /** The same, its sheet named from outside the folder that holds it. */
   Fix in(String folder);
+
+  /** The same, its sheet called by that name. */
+  Fix toSheet(String name);
 }

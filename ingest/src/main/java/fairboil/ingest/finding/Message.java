@@ -2,6 +2,7 @@ package fairboil.ingest.finding;
 
 import fairboil.ingest.finding.Template.Part;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * Something to be said to people, kept as a value: how it is worded and what it is about. Messages
@@ -61,6 +62,13 @@ public record Message(Template template, List<Argument> arguments) {
   /** Whether nothing is said. */
   public boolean isEmpty() {
     return template.parts().isEmpty();
+  }
+
+  /** The same message with other arguments, also in lists and clauses within it. */
+  public Message map(UnaryOperator<Argument> change) {
+    return arguments.isEmpty()
+        ? this
+        : new Message(template, arguments.stream().map(each -> each.map(change)).toList());
   }
 
   /** The message in words, its numbers as that voice shows them. */

@@ -23,7 +23,7 @@ final class RawVoice implements Voice {
   }
 
   @Override
-  public String number(Argument.Number number) {
+  public String number(Argument.Bare number) {
     return Double.toString(number.value());
   }
 

@@ -43,8 +43,7 @@ public final class RepeatedFindings {
 
   private static Kind kind(Finding finding) {
     Place place = finding.place();
-    return new Kind(
-        finding.severity(), place.file(), place.column(), finding.problem().kind());
+    return new Kind(finding.severity(), place.file(), place.column(), finding.problem().kind());
   }
 
   private static void addTo(List<Finding> shortened, List<Finding> alike) {

@@ -27,6 +27,11 @@ public record SheetRow(String sheet, Map<String, Argument> cells) implements Fix
   }
 
   @Override
+  public SheetRow toSheet(String name) {
+    return new SheetRow(name, cells);
+  }
+
+  @Override
   public SheetRow in(String folder) {
     return new SheetRow(folder + "/" + sheet, cells);
   }

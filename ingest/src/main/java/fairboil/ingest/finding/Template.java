@@ -8,8 +8,8 @@ import java.util.List;
  * the logic that knows what is to be said, so that messages can be compared, grouped and counted
  * without reading prose.
  *
- * <p>An argument's place is its kind in braces: {@code {name}}, {@code {cell}}, {@code {value}}; see
- * {@link ArgumentKind}. A count may carry its noun, {@code {count|row}} or {@code
+ * <p>An argument's place is its kind in braces: {@code {name}}, {@code {cell}}, {@code {value}};
+ * see {@link ArgumentKind}. A count may carry its noun, {@code {count|row}} or {@code
  * {count|batch|batches}}; where no plural is given it adds an s.
  */
 public final class Template {
@@ -31,7 +31,7 @@ public final class Template {
 
       /** The noun that follows a count, with a blank before it; empty for all else. */
       String noun(Argument argument) {
-        boolean isOne = argument instanceof Argument.Count count && count.count() == 1;
+        boolean isOne = argument instanceof Argument.Count count && count.high() == 1;
         String noun = isOne ? one : many;
         return noun.isEmpty() ? "" : " " + noun;
       }

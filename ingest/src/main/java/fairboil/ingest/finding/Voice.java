@@ -13,7 +13,7 @@ public interface Voice {
   String typed(Argument.Typed typed);
 
   /** A bare number. */
-  String number(Argument.Number number);
+  String number(Argument.Bare number);
 
   /** A whole number. */
   String count(long count);

@@ -1,9 +1,9 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.SheetRow;
-import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.SensorsSheet;
 import java.util.LinkedHashMap;

@@ -1,6 +1,7 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.sheet.Run;
@@ -36,15 +37,15 @@ final class TimeAsking {
         candidates.stream()
             .map(column -> column.number() + " (" + column.name() + ")")
             .collect(Collectors.joining(", "));
-    Map<String, String> cells = new LinkedHashMap<>(answer(candidates.get(0), "").cells());
-    cells.put(SensorsSheet.COLUMN.name(), candidates.get(0).number());
-    cells.put(SensorsSheet.LOG.name(), run.key().name());
+    Map<String, Argument> cells = new LinkedHashMap<>(answer(candidates.get(0), "").cells());
+    cells.put(SensorsSheet.COLUMN.name(), Argument.word(candidates.get(0).number()));
+    cells.put(SensorsSheet.LOG.name(), Argument.name(run.key().name()));
     remarks.error(
         headerPlace,
         "several runs stand side by side, with times in columns " + names,
         "say in sensors.csv which columns are those of this run: one row with role time, one with"
             + " flame, one with water, each with the name of the run under log",
-        SheetRow.of(SensorsSheet.SCHEMA.file(), cells));
+        new SheetRow(SensorsSheet.SCHEMA.file(), cells));
   }
 
   /** Asks for the unit of a count of time. */

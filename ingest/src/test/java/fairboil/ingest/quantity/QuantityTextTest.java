@@ -1,10 +1,9 @@
 package fairboil.ingest.quantity;
 
-import fairboil.ingest.dimension.Dimension;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fairboil.ingest.dimension.Dimension;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;

@@ -11,9 +11,9 @@ import fairboil.analysis.plan.Wish;
 import fairboil.ingest.OpenedStudy;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.DecimalMark;
-import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.QuantityText;
 import fairboil.ingest.quantity.Reading;
@@ -152,7 +152,8 @@ final class PlanCommand implements Callable<Integer> {
     }
     List<Finding> findings =
         Stream.concat(plan.findings().stream(), results.findings().stream()).toList();
-    FindingList list = new FindingList(findings);
+    FindingList list =
+        new FindingList(findings, results.study().settings().get(Settings.SHOW_UNITS));
     list.printWorst(spec.commandLine().getErr());
     PrintWriter result = spec.commandLine().getOut();
     Display display = Display.in(opened.study().settings().get(Settings.SHOW_UNITS));

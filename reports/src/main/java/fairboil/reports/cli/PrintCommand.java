@@ -3,6 +3,7 @@ package fairboil.reports.cli;
 import fairboil.ingest.Study;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
+import fairboil.ingest.sheet.Settings;
 import fairboil.reports.output.OutputFolder;
 import fairboil.reports.print.Paper;
 import fairboil.reports.print.PrintJob;
@@ -49,7 +50,7 @@ final class PrintCommand implements Callable<Integer> {
       }
       folder.commit();
     }
-    FindingList list = new FindingList(job.findings());
+    FindingList list = new FindingList(job.findings(), sheets.settings().get(Settings.SHOW_UNITS));
     list.printAll(spec.commandLine().getErr());
     job.files().forEach(file -> spec.commandLine().getOut().println(out.resolve(file.name())));
     return list.status().code();

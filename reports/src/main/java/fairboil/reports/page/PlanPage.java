@@ -67,7 +67,7 @@ public final class PlanPage {
     parameters.put("charts", charts());
     parameters.put("builds", builds());
     parameters.put("blocks", blocks());
-    parameters.put("findings", FindingViews.of(plan.findings()));
+    parameters.put("findings", FindingViews.of(plan.findings(), display));
     PageOutput page = new PageOutput();
     TemplateEngine.createPrecompiled(ContentType.Html).render("plan.jte", parameters, page);
     page.writeTo(out);

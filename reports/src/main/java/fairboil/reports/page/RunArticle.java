@@ -42,7 +42,7 @@ final class RunArticle {
         figures.groups(),
         figures.unknown(),
         row.value(RunsSheet.NOTES).orElse(""),
-        FindingViews.of(run.findings()),
+        FindingViews.of(run.findings(), from.display()),
         sheet(row));
   }
 

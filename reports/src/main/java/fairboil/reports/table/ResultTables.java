@@ -2,8 +2,10 @@ package fairboil.reports.table;
 
 import fairboil.analysis.Results;
 import fairboil.analysis.claim.ClaimResult;
+import fairboil.ingest.sheet.Settings;
 import fairboil.reports.table.ClaimTable.ClaimRow;
 import fairboil.reports.words.ClaimWords;
+import fairboil.reports.words.Display;
 import java.util.List;
 
 /** All result tables of a report. */
@@ -26,7 +28,11 @@ public final class ResultTables {
         SiteTable.SCHEMA.of(SiteTable.rows(results.precision().rounds())),
         ProtocolTable.SCHEMA.of(results.protocol()),
         ClaimTable.SCHEMA.of(claims(results)),
-        FindingTable.SCHEMA.of(results.findings()));
+        FindingTable.SCHEMA.of(FindingTable.rows(results.findings(), display(results))));
+  }
+
+  private static Display display(Results results) {
+    return Display.in(results.study().settings().get(Settings.SHOW_UNITS));
   }
 
   private static List<ClaimRow> claims(Results results) {

@@ -4,6 +4,8 @@ import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.quantity.Unit;
 import java.util.regex.Pattern;
 
@@ -109,6 +111,21 @@ public final class Display {
                   found.group(1).contains(".") ? 0.2 : 2,
                   point ? Dimension.TEMPERATURE : Dimension.TEMPERATURE_DIFFERENCE);
             });
+  }
+
+  /** A message in words, its values in the units shown. */
+  public String say(Message message) {
+    return message.text(new DisplayVoice(this));
+  }
+
+  /** A message as the start of a sentence, with a capital and without a full stop. */
+  public String sentence(Message message) {
+    return Plural.sentence(say(message));
+  }
+
+  /** What is to be typed into a cell, in the units shown. */
+  public String cell(Argument cell) {
+    return cell.text(new DisplayVoice(this));
   }
 
   /** A height above the sea, which is told in metres or feet, not in the units of holes. */
