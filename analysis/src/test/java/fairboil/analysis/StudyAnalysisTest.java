@@ -135,6 +135,6 @@ class StudyAnalysisTest {
     Results results = StudyAnalysis.of(study, REFERENCES, run -> result(study, run), 1);
     assertThat(results.confidence()).isCloseTo(0.95, within(1e-12));
     assertThat(results.findings())
-        .anySatisfy(finding -> assertThat(finding.problem()).contains("confidence"));
+        .anySatisfy(finding -> assertThat(finding.problem().toString()).contains("confidence"));
   }
 }

@@ -1,5 +1,6 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Voice;
 import fairboil.ingest.choice.Choice;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.Amount;
@@ -59,7 +60,7 @@ final class StudyText {
     study.protocol().forEach(row -> text.row("protocol", row, sheet("protocol")));
     for (Finding finding : study.findings()) {
       text.lines.add(finding.toString());
-      finding.mend().ifPresent(row -> text.lines.add("  " + row.sheet() + " " + row.cells()));
+      finding.mend().ifPresent(row -> text.lines.add("  " + row.sheet() + " " + row.texts(Voice.RAW)));
     }
     return text.lines;
   }

@@ -219,8 +219,8 @@ class WorkbookStudyTest {
 
     List<Finding> found = opened.logs().open(opened.study().runs().get(0)).findings();
 
-    assertThat(found).anyMatch(finding -> finding.remedy().contains("tab sensors of study.xlsx"));
-    assertThat(found).noneMatch(finding -> finding.remedy().contains("sensors.csv"));
+    assertThat(found).anyMatch(finding -> finding.remedy().toString().contains("tab sensors of study.xlsx"));
+    assertThat(found).noneMatch(finding -> finding.remedy().toString().contains("sensors.csv"));
     assertThat(found.stream().flatMap(finding -> finding.mend().stream()))
         .isNotEmpty()
         .allMatch(row -> row.sheet().equals("the tab sensors of study.xlsx"));

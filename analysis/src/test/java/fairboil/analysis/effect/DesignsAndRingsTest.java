@@ -159,7 +159,7 @@ class DesignsAndRingsTest {
     assertThat(few.findings())
         .anySatisfy(
             finding ->
-                assertThat(finding.problem())
+                assertThat(finding.problem().toString())
                     .contains("of 2 designs, and design could not be allowed for"));
   }
 

@@ -154,6 +154,6 @@ class EffectChecksTest {
               return changed;
             });
     assertThat(outcome.findings())
-        .anySatisfy(finding -> assertThat(finding.problem()).contains("burnt in warmer air"));
+        .anySatisfy(finding -> assertThat(finding.problem().toString()).contains("burnt in warmer air"));
   }
 }

@@ -119,8 +119,8 @@ class HoleEffectsTest {
       assertThat(outcome.findings())
           .anySatisfy(
               finding -> {
-                assertThat(finding.problem()).contains(words);
-                assertThat(finding.remedy()).isEqualTo(remedy);
+                assertThat(finding.problem().toString()).contains(words);
+                assertThat(finding.remedy().toString()).isEqualTo(remedy);
               });
     }
   }
@@ -151,7 +151,7 @@ class HoleEffectsTest {
     assertThat(outcome.findings())
         .anySatisfy(
             finding ->
-                assertThat(finding.problem()).contains("all burns have the same normalised peak"));
+                assertThat(finding.problem().toString()).contains("all burns have the same normalised peak"));
   }
 
   @Test
@@ -185,7 +185,7 @@ class HoleEffectsTest {
     assertThat(outcome.effects().get(0).points()).hasSize(6);
     assertThat(outcome.effects().get(2).points()).hasSize(5);
     assertThat(outcome.findings())
-        .anySatisfy(finding -> assertThat(finding.problem()).contains("did not boil in 1 of 3"));
+        .anySatisfy(finding -> assertThat(finding.problem().toString()).contains("did not boil in 1 of 3"));
   }
 
   @Test
@@ -194,7 +194,7 @@ class HoleEffectsTest {
     HoleEffects.Outcome outcome =
         HoleEffects.of(study, runs(study, BALANCED), layout(ERRORS), 20, 0.95);
     assertThat(outcome.findings())
-        .anySatisfy(finding -> assertThat(finding.problem()).contains("no holes of ring lower"));
+        .anySatisfy(finding -> assertThat(finding.problem().toString()).contains("no holes of ring lower"));
     assertThat(outcome.effects())
         .allSatisfy(effect -> assertThat(effect.verdict()).isEqualTo(EffectVerdict.TOO_FEW_BUILDS));
   }

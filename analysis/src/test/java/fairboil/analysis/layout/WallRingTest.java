@@ -4,6 +4,7 @@ import static fairboil.analysis.TestStudy.mm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fairboil.ingest.finding.Voice;
 import fairboil.analysis.TestStudy;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Severity;
@@ -209,7 +210,7 @@ class WallRingTest {
         .satisfies(
             finding -> {
               assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-              assertThat(finding.problem()).contains("3.0 mm more than the wrap");
+              assertThat(finding.problem().toString()).contains("3.0 mm more than the wrap");
             });
     // spread: each gap times 360/363; gap errors 0, -0.99.. and so on have mean 0
     double stretch = 360.0 / 363;
@@ -265,8 +266,8 @@ class WallRingTest {
         .singleElement()
         .satisfies(
             finding -> {
-              assertThat(finding.problem()).contains("two readings");
-              assertThat(finding.mend().orElseThrow().cells())
+              assertThat(finding.problem().toString()).contains("two readings");
+              assertThat(finding.mend().orElseThrow().texts(Voice.RAW))
                   .containsEntry("setting", "hole reading uncertainty");
             });
   }
@@ -306,7 +307,7 @@ class WallRingTest {
     assertThat(layout.rings().get(0).holes()).hasSize(6);
     assertThat(layout.findings())
         .singleElement()
-        .satisfies(finding -> assertThat(finding.problem()).contains("more than half the way"));
+        .satisfies(finding -> assertThat(finding.problem().toString()).contains("more than half the way"));
   }
 
   @Test
@@ -316,7 +317,7 @@ class WallRingTest {
     assertThat(HoleLayout.of(noWrap.finish()).rings()).isEmpty();
     assertThat(HoleLayout.of(noWrap.finish()).findings())
         .singleElement()
-        .satisfies(finding -> assertThat(finding.remedy()).contains("314 mm"));
+        .satisfies(finding -> assertThat(finding.remedy().toString()).contains("314 mm"));
 
     TestStudy disagreeing =
         new TestStudy().build("A", "one").ring("upper", 6, row -> row.put(RingsSheet.DIVISIONS, 8));

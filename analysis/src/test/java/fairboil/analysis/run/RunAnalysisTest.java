@@ -71,11 +71,11 @@ class RunAnalysisTest {
   }
 
   private static String reason(Figure figure) {
-    return ((Figure.Unknown) figure).reason();
+    return ((Figure.Unknown) figure).reason().toString();
   }
 
   private static List<String> problems(RunResult result) {
-    return result.findings().stream().map(Finding::problem).toList();
+    return result.findings().stream().map(finding -> finding.problem().toString()).toList();
   }
 
   private static double trueBoilTime() {
@@ -273,7 +273,7 @@ class RunAnalysisTest {
     assertThat(result.findings())
         .anySatisfy(
             finding -> {
-              assertThat(finding.problem()).contains("while it boils at 99.0 °C");
+              assertThat(finding.problem().toString()).contains("while it boils at 99.0 °C");
               assertThat(finding.severity()).isEqualTo(Severity.ERROR);
               assertThat(finding.place().column()).contains("water");
             });

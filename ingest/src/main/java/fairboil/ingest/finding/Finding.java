@@ -97,9 +97,27 @@ public record Finding(
     return ORDER.compare(this, other);
   }
 
-  /** The finding for tests and traces; people are shown what {@code Display} makes of it. */
+  /** {@code error: what is wrong. What to do.} */
+  public String sentences(Voice voice) {
+    String text = severity.label() + ": " + problem.text(voice) + ".";
+    if (remedy.isEmpty()) {
+      return text;
+    }
+    String advice = remedy.text(voice);
+    return text + " " + capitalised(advice) + (advice.endsWith("?") ? "" : ".");
+  }
+
+  private static String capitalised(String clause) {
+    int first = clause.codePointAt(0);
+    return new StringBuilder()
+        .appendCodePoint(Character.toUpperCase(first))
+        .append(clause.substring(Character.charCount(first)))
+        .toString();
+  }
+
+  /** {@code runs.csv, line 7, column water: error: what is wrong. What to do.} */
   @Override
   public String toString() {
-    return place + ": " + severity.label() + ": " + problem + ". " + remedy;
+    return place + ": " + sentences(Voice.RAW);
   }
 }

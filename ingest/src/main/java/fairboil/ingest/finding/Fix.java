@@ -1,5 +1,6 @@
 package fairboil.ingest.finding;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** What to type where so that a finding goes away. */
@@ -10,6 +11,13 @@ public sealed interface Fix permits SheetRow, CellFix {
 
   /** What to type: column name to cell, in the order to write them; unmodifiable. */
   Map<String, Argument> cells();
+
+  /** What to type as text: column name to cell, its numbers as that voice shows them. */
+  default Map<String, String> texts(Voice voice) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    cells().forEach((column, cell) -> texts.put(column, cell.text(voice)));
+    return texts;
+  }
 
   /** The same, its sheet named from outside the folder that holds it. */
   Fix in(String folder);

@@ -92,6 +92,6 @@ public record Message(Template template, List<Argument> arguments) {
    */
   @Override
   public String toString() {
-    return text(RawVoice.RAW);
+    return text(Voice.RAW);
   }
 }

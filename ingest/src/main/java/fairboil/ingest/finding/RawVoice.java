@@ -3,10 +3,6 @@ package fairboil.ingest.finding;
 /** Numbers as they are held, for tests and traces: nothing is rounded and no unit is changed. */
 final class RawVoice implements Voice {
 
-  static final Voice RAW = new RawVoice();
-
-  private RawVoice() {}
-
   @Override
   public String value(Argument.Value value) {
     return value.held() + " " + value.dimension().heldIn();

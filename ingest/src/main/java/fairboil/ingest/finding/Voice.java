@@ -3,6 +3,9 @@ package fairboil.ingest.finding;
 /** How numbers are shown to people: in which units and with which digits. */
 public interface Voice {
 
+  /** Numbers as they are held, for tests and traces: nothing is rounded and no unit is changed. */
+  Voice RAW = new RawVoice();
+
   /** A value with its unit. */
   String value(Argument.Value value);
 

@@ -30,7 +30,7 @@ class SourceTextTest {
     try (SourceText text = open(new ByteArrayInputStream(bytes))) {
       StringWriter out = new StringWriter();
       text.transferTo(out);
-      return new Decoded(out.toString(), text.notes().stream().map(Finding::problem).toList());
+      return new Decoded(out.toString(), text.notes().stream().map(finding -> finding.problem().toString()).toList());
     }
   }
 

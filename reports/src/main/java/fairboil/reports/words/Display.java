@@ -4,9 +4,11 @@ import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.dimension.Dimension;
-import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Fix;
 import fairboil.ingest.finding.Message;
 import fairboil.ingest.quantity.Unit;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
@@ -123,9 +125,14 @@ public final class Display {
     return Plural.sentence(say(message));
   }
 
-  /** What is to be typed into a cell, in the units shown. */
-  public String cell(Argument cell) {
-    return cell.text(new DisplayVoice(this));
+  /** What a finding says, without its place: {@code error: what is wrong. What to do.} */
+  public String sentences(Finding finding) {
+    return finding.sentences(new DisplayVoice(this));
+  }
+
+  /** What a fix says to type: column name to cell, in the units shown. */
+  public Map<String, String> texts(Fix fix) {
+    return fix.texts(new DisplayVoice(this));
   }
 
   /** A height above the sea, which is told in metres or feet, not in the units of holes. */

@@ -1,10 +1,10 @@
 package fairboil.reports.words;
 
-import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.CellFix;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Fix;
 import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,23 +19,14 @@ public record FindingWords(Display display) {
 
   /** {@code error: what is wrong. What to do.} */
   public String sentences(FindingGroup group) {
-    return group.severity().label()
-        + ": "
-        + display.say(group.problem())
-        + "."
-        + after(display.sentence(group.remedy()));
+    Place place = group.places().get(0);
+    return display.sentences(
+        new Finding(group.severity(), place, group.problem(), group.remedy(), group.mend()));
   }
 
   /** {@code runs.csv, line 7, column water: error: what is wrong. What to do.} */
   public String line(Finding finding) {
-    return finding.place() + ": " + sentences(FindingGroup.of(List.of(finding)).get(0));
-  }
-
-  private static String after(String sentence) {
-    if (sentence.isEmpty()) {
-      return "";
-    }
-    return " " + sentence + (sentence.endsWith("?") ? "" : ".");
+    return finding.place() + ": " + display.sentences(finding);
   }
 
   /** A message as a sentence with its full stop; empty if it says nothing. */
@@ -53,19 +44,19 @@ public record FindingWords(Display display) {
               + " of "
               + fix.sheet()
               + ", type "
-              + typed(fix.cells()));
+              + typed(display.texts(fix)));
     }
     List<String> lines = new ArrayList<>();
     lines.add("To fix it: add this row to " + fix.sheet() + ":");
     lines.add(csv(List.copyOf(fix.cells().keySet())));
-    lines.add(csv(fix.cells().values().stream().map(display::cell).toList()));
+    lines.add(csv(List.copyOf(display.texts(fix).values())));
     return lines;
   }
 
-  private String typed(Map<String, Argument> cells) {
+  private String typed(Map<String, String> cells) {
     return Plural.list(
         cells.entrySet().stream()
-            .map(entry -> display.cell(entry.getValue()) + " in the column " + entry.getKey())
+            .map(entry -> entry.getValue() + " in the column " + entry.getKey())
             .toList());
   }
 
