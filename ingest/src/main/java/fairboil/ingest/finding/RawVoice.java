@@ -20,7 +20,9 @@ final class RawVoice implements Voice {
 
   @Override
   public String number(Argument.Bare number) {
-    return Double.toString(number.value());
+    return number.decimals() == 0
+        ? Long.toString(Math.round(number.value()))
+        : Double.toString(number.value());
   }
 
   @Override

@@ -1,7 +1,7 @@
 package fairboil.ingest.log;
 
-import fairboil.ingest.finding.Voice;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Voice;
 import java.util.Locale;
 import java.util.StringJoiner;
 

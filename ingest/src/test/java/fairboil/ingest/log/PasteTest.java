@@ -2,14 +2,14 @@ package fairboil.ingest.log;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairboil.ingest.finding.Voice;
 import fairboil.ingest.OpenedStudy;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Finding;
-import fairboil.ingest.finding.Severity;
 import fairboil.ingest.finding.Fix;
+import fairboil.ingest.finding.Severity;
+import fairboil.ingest.finding.Voice;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
