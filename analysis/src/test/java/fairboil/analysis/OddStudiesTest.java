@@ -1,12 +1,14 @@
 package fairboil.analysis;
 
 import static fairboil.analysis.NoNaN.assertNoNaN;
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import fairboil.analysis.claim.Claims;
 import fairboil.analysis.compare.Comparisons;
 import fairboil.analysis.compare.FairnessFinder;
 import fairboil.analysis.effect.HoleEffects;
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.group.BuildSummaries;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.layout.HoleLayout;
@@ -59,11 +61,22 @@ class OddStudiesTest {
     assertNoNaN(layout, "layout");
     HoleEffects.Outcome effects = HoleEffects.of(study, runs, layout, 20, 0.95);
     assertNoNaN(effects, "effects");
-    assertNoNaN(Claims.of(study, runs, effects.effects(), 0.95), "claims");
-    assertNoNaN(Comparisons.of(study, runs, 0.95), "comparisons");
-    assertNoNaN(Repeatabilities.of(runs, 0.95), "repeatability");
-    assertNoNaN(BuildSummaries.of(study.builds(), runs, 0.95), "builds");
+    Claims.Outcome claims = Claims.of(study, runs, effects.effects(), 0.95);
+    assertNoNaN(claims, "claims");
+    Comparisons.Outcome comparisons = Comparisons.of(study, runs, 0.95);
+    assertNoNaN(comparisons, "comparisons");
+    Repeatabilities.Outcome repeatability = Repeatabilities.of(runs, 0.95);
+    assertNoNaN(repeatability, "repeatability");
+    Faults faults = new Faults();
+    assertNoNaN(BuildSummaries.of(study.builds(), runs, 0.95, faults), "builds");
     assertNoNaN(FairnessFinder.of(study, runs), "fairness");
+    // A fault that was contained is a fault.
+    faults.addAll(layout.faults());
+    faults.addAll(effects.faults());
+    faults.addAll(claims.faults());
+    faults.addAll(comparisons.faults());
+    faults.addAll(repeatability.faults());
+    assertThat(faults.all()).isEmpty();
   }
 
   @Property(tries = 25, seed = "1")
@@ -86,7 +99,12 @@ class OddStudiesTest {
             List.of());
     assertTimeoutPreemptively(
         LIMIT,
-        () -> planned(StudyAnalysis.of(odd.study(), REFERENCES, odd::result, 1), asked),
+        () -> {
+          Results results =
+              StudyAnalysis.of(odd.study(), REFERENCES, (run, faults) -> odd.result(run), 1);
+          assertThat(results.faults()).isEmpty();
+          planned(results, asked);
+        },
         () -> "seed " + seed);
   }
 

@@ -147,7 +147,7 @@ class StudyAnalysisTest {
     assertThat(results.builds().get(1).runs()).isEqualTo(whole.builds().get(1).runs() - 1);
     assertThat(results.withExcluded()).isEmpty();
     assertThat(results.findings())
-        .filteredOn(finding -> finding.problem().contains("failed at run B1-0"))
+        .filteredOn(finding -> finding.problem().toString().contains("failed at run B1-0"))
         .singleElement()
         .satisfies(
             finding -> {
@@ -267,6 +267,6 @@ class StudyAnalysisTest {
     Results results = StudyAnalysis.of(study, REFERENCES, (run, faults) -> result(study, run), 1);
     assertThat(results.confidence()).isCloseTo(0.95, within(1e-12));
     assertThat(results.findings())
-        .anySatisfy(finding -> assertThat(finding.problem()).contains("confidence"));
+        .anySatisfy(finding -> assertThat(finding.problem().toString()).contains("confidence"));
   }
 }

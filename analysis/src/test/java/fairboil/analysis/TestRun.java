@@ -17,7 +17,7 @@ import fairboil.analysis.run.RunSketch;
 import fairboil.analysis.run.Timeline;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Outcome;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Run;
 import java.util.List;

@@ -100,6 +100,6 @@ final class BuildTable {
             Nearest.to(name, listed)
                 .map(likely -> "did you mean " + likely + "?")
                 .orElse("add it to builds.csv"))
-        .mendedBy(new SheetRow("builds.csv", Map.of("build", name)));
+        .mendedBy(SheetRow.of("builds.csv", Map.of("build", name)));
   }
 }

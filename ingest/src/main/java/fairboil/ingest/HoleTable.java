@@ -60,7 +60,7 @@ final class HoleTable {
     cells.put(RingsSheet.RING.name(), name);
     cells.put(RingsSheet.HOLES.name(), String.valueOf(holes));
     cells.put(RingsSheet.WRAP.name(), "");
-    return new SheetRow(RingsSheet.SCHEMA.file(), cells);
+    return SheetRow.of(RingsSheet.SCHEMA.file(), cells);
   }
 
   private void add(Row row) {
@@ -86,7 +86,7 @@ final class HoleTable {
             ringless.first(pair),
             "there is no ring " + pair + rows + ", so these holes were set aside",
             rings.remedy(ring))
-        .mendedBy(new SheetRow("rings.csv", cells));
+        .mendedBy(SheetRow.of("rings.csv", cells));
   }
 
   private boolean isOnRing(Row row, Optional<Ring> ring) {

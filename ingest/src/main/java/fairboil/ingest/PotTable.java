@@ -79,7 +79,7 @@ final class PotTable {
             Nearest.to(name, pots.keySet())
                 .map(likely -> "did you mean " + likely + "?")
                 .orElse("add a row for it to pots.csv, or type its empty mass such as 240 g"))
-        .mendedBy(new SheetRow("pots.csv", cells));
+        .mendedBy(SheetRow.of("pots.csv", cells));
   }
 
   List<Pot> pots() {

@@ -41,7 +41,7 @@ final class ShownUnits {
                 Place.of(Settings.SCHEMA.file()),
                 "temperatures are given in °F, and results are shown in metric units",
                 "to read results in °F, say US under show units")
-            .mendedBy(new SheetRow(Settings.SCHEMA.file(), row)));
+            .mendedBy(SheetRow.of(Settings.SCHEMA.file(), row)));
   }
 
   private static Optional<Unit> unit(Row row, Column<?> column) {

@@ -1,13 +1,14 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
-import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.log.LogOpener;
 import fairboil.ingest.log.OpenedLog;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.SheetSchema;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -33,14 +34,9 @@ record TabNames(Set<String> tabs) {
             .collect(Collectors.toUnmodifiableSet()));
   }
 
-  /** The same finding, its remedy telling of tabs. */
+  /** The same finding, telling of tabs. */
   Finding in(Finding finding) {
-    return new Finding(
-        finding.severity(),
-        finding.place(),
-        finding.problem(),
-        in(finding.remedy()),
-        finding.mend().map(row -> new SheetRow(in(row.sheet()), row.cells())));
+    return finding.map(message -> message.map(this::in), fix -> fix.toSheet(in(fix.sheet())));
   }
 
   /** The same findings, their remedies telling of tabs. */
@@ -51,6 +47,14 @@ record TabNames(Set<String> tabs) {
   /** The same logs, what is found in them telling of tabs. */
   LogOpener in(LogOpener logs) {
     return tabs.isEmpty() ? logs : new Told(logs, this);
+  }
+
+  private Argument in(Argument argument) {
+    if (argument instanceof Argument.Sheet sheet && tabs.contains(sheet.file())) {
+      return new Argument.Sheet(sheet.file(), Optional.of(WorkbookTabs.FILE));
+    }
+    // TODO: goes with Message.plain
+    return argument instanceof Argument.Word word ? Argument.word(in(word.text())) : argument;
   }
 
   private String in(String text) {

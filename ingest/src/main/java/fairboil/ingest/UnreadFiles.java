@@ -144,7 +144,7 @@ final class UnreadFiles {
     cells.put(RunsSheet.RUN.name(), run.row().get(RunsSheet.RUN));
     cells.put(RunsSheet.BUILD.name(), run.build().name());
     cells.put(RunsSheet.LOG.name(), log);
-    return new SheetRow(RunsSheet.SCHEMA.file(), cells);
+    return SheetRow.of(RunsSheet.SCHEMA.file(), cells);
   }
 
   private static Finding unreadLog(String name, String which) {

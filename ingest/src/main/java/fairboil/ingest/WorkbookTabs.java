@@ -50,8 +50,7 @@ final class WorkbookTabs implements Closeable {
     tabs.findings.add(
         Finding.note(
             Place.of(tabs.source().name()),
-            "sheets were read from the tabs of this workbook; where a message names a sheet such as"
-                + " runs.csv, its tab runs is meant",
+            "the sheets were read from the tabs of this workbook",
             ""));
     return tabs;
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Severity;
+import fairboil.ingest.finding.Voice;
 import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Row;
@@ -62,7 +63,7 @@ class StudyReaderTest {
     assertThat(read().findings())
         .anySatisfy(
             note ->
-                assertThat(note.mend().orElseThrow().cells())
+                assertThat(note.mend().orElseThrow().texts(Voice.RAW))
                     .containsEntry("setting", "show units")
                     .containsEntry("value", "US"));
 
@@ -167,7 +168,8 @@ class StudyReaderTest {
 
     assertThat(study.runs()).hasSize(10_000);
     assertThat(study.findings()).hasSize(6);
-    assertThat(study.findings().get(5).problem()).startsWith("likewise on 9995 more lines (7, 8,");
+    assertThat(study.findings().get(5).problem().toString())
+        .startsWith("likewise on 9995 more lines (7, 8,");
   }
 
   @Test

@@ -2,6 +2,7 @@ package fairboil.ingest;
 
 import fairboil.ingest.choice.Choice;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Voice;
 import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.Given;
@@ -59,7 +60,9 @@ final class StudyText {
     study.protocol().forEach(row -> text.row("protocol", row, sheet("protocol")));
     for (Finding finding : study.findings()) {
       text.lines.add(finding.toString());
-      finding.mend().ifPresent(row -> text.lines.add("  " + row.sheet() + " " + row.cells()));
+      finding
+          .mend()
+          .ifPresent(row -> text.lines.add("  " + row.sheet() + " " + row.texts(Voice.RAW)));
     }
     return text.lines;
   }

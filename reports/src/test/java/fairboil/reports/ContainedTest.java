@@ -61,7 +61,8 @@ class ContainedTest {
     assertThat(charts("report")).isPositive().isEqualTo(charts("whole") - faults.size());
     assertThat(read("whole/index.html")).doesNotContain("This chart is missing");
     assertThat(read("report/index.html")).contains("This chart is missing", "Beware: this program");
-    assertThat(read("report/tables/findings.csv")).contains(faults.get(0).finding().problem());
+    assertThat(read("report/tables/findings.csv"))
+        .contains(faults.get(0).finding().problem().toString());
     assertThat(read("report/tables/runs.csv")).isEqualTo(read("whole/tables/runs.csv"));
     assertThat(write(SAMPLE, BROKEN, 1, "report")).isEqualTo(faults);
   }

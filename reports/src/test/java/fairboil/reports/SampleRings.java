@@ -6,7 +6,7 @@ import fairboil.analysis.layout.HoleError;
 import fairboil.analysis.layout.RingResult;
 import fairboil.ingest.choice.Air;
 import fairboil.ingest.choice.Surface;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package fairboil.analysis.compare;
 
 import fairboil.analysis.group.BoilCount;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.time.LocalDate;
 import java.util.List;
 

@@ -9,7 +9,7 @@ import fairboil.analysis.group.RunColumn;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.RunsSheet;

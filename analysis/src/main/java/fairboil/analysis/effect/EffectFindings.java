@@ -1,9 +1,9 @@
 package fairboil.analysis.effect;
 
 import fairboil.ingest.Study;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,6 @@
 package fairboil.analysis.figure;
 
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;

@@ -1,5 +1,6 @@
 package fairboil.analysis.figure;
 
+import fairboil.ingest.finding.Message;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -49,11 +50,11 @@ public sealed interface Figure {
    *
    * @param reason why, a clause for people, such as "the run has no log"
    */
-  record Unknown(String reason) implements Figure {
+  record Unknown(Message reason) implements Figure {
 
     /** Checks that a reason is given. */
     public Unknown {
-      if (reason.isBlank()) {
+      if (reason.isEmpty()) {
         throw new IllegalArgumentException("say why the figure is not known");
       }
     }
@@ -65,8 +66,15 @@ public sealed interface Figure {
   }
 
   /** A figure that is not known, for the given reason. */
-  static Figure unknown(String reason) {
+  static Figure unknown(Message reason) {
     return new Unknown(reason);
+  }
+
+  // TODO: goes once all reasons are templates.
+
+  /** A figure that is not known, for the given reason. */
+  static Figure unknown(String reason) {
+    return new Unknown(Message.plain(reason));
   }
 
   /** The value with its uncertainty, if the figure is known. */

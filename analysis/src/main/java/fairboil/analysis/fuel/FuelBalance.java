@@ -5,7 +5,7 @@ import fairboil.analysis.figure.BudgetLine;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Influence;
 import fairboil.analysis.water.Water;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
 import java.util.EnumMap;

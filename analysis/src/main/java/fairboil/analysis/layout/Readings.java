@@ -130,7 +130,7 @@ final class Readings {
                 + ", not by the hole reading uncertainty of "
                 + String.format(Locale.ROOT, "%.2f mm", sigma * 1e3),
             "measure these holes again, or set the hole reading uncertainty to what it is")
-        .mendedBy(new SheetRow("study.csv", cells(value)));
+        .mendedBy(SheetRow.of("study.csv", cells(value)));
   }
 
   private static Map<String, String> cells(String value) {

@@ -3,7 +3,7 @@ package fairboil.analysis.layout;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Measured;
 import fairboil.ingest.choice.Surface;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.RingsSheet;
 import java.util.ArrayList;

@@ -3,7 +3,7 @@ package fairboil.analysis.measure;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.run.Inclusion;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;

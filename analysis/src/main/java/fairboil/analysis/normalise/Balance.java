@@ -13,7 +13,7 @@ import fairboil.analysis.heat.Inputs;
 import fairboil.analysis.heat.LossEstimate;
 import fairboil.analysis.heat.Restatement;
 import fairboil.analysis.heat.Restatement.Input;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
 import java.util.EnumMap;

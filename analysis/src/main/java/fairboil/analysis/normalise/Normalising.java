@@ -23,8 +23,8 @@ import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.NormaliseBy;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Finding;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
@@ -223,7 +223,8 @@ public final class Normalising {
   private static Optional<String> reason(Worked worked) {
     Figure figure = worked.energy().heatBalanceBoilTime();
     if (worked.balance().isEmpty()) {
-      return Optional.of(((Figure.Unknown) figure).reason().substring(NO_BALANCE.length()));
+      return Optional.of(
+          ((Figure.Unknown) figure).reason().toString().substring(NO_BALANCE.length()));
     }
     double ofLoss =
         figure.budget().lines().stream()
@@ -339,7 +340,7 @@ public final class Normalising {
   }
 
   private static boolean isFor(Figure figure, String reason) {
-    return figure instanceof Figure.Unknown unknown && unknown.reason().equals(reason);
+    return figure instanceof Figure.Unknown unknown && unknown.reason().toString().equals(reason);
   }
 
   private String consequence() {

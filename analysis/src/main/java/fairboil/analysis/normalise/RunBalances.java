@@ -68,7 +68,7 @@ final class RunBalances {
   String whyNot(RunResult run) {
     for (Figure needed : needed(run)) {
       if (needed instanceof Figure.Unknown unknown) {
-        return unknown.reason();
+        return unknown.reason().toString();
       }
     }
     if (run.heat().pot().isEmpty()) {

@@ -5,7 +5,7 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.model.MeanSquare;
 import fairboil.analysis.model.VarianceComponents;
 import fairboil.analysis.precision.Repeatability.Level;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

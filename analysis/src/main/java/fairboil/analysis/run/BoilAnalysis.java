@@ -9,7 +9,7 @@ import fairboil.analysis.trace.Boil;
 import fairboil.ingest.choice.BoilTimeSource;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Outcome;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
 import java.util.Optional;
@@ -179,8 +179,8 @@ final class BoilAnalysis {
     if (!mayHaveBoiled()) {
       return Figure.unknown("the run " + wordsOf(context.value(RunsSheet.OUTCOME).orElseThrow()));
     }
-    String ofLog = ((Figure.Unknown) byLog).reason();
-    String ofStopwatch = ((Figure.Unknown) byStopwatch).reason();
+    String ofLog = ((Figure.Unknown) byLog).reason().toString();
+    String ofStopwatch = ((Figure.Unknown) byStopwatch).reason().toString();
     return Figure.unknown(ofLog.equals(ofStopwatch) ? ofLog : ofLog + ", and " + ofStopwatch);
   }
 

@@ -11,7 +11,7 @@ import fairboil.analysis.figure.Figure;
  * @param water mass of water put on, kg
  * @param waterStart temperature of the water at the start, °C
  * @param heatCapacity heat capacity of water and pot together, J/K, held as {@link
- *     fairboil.ingest.quantity.Dimension#ENERGY} for 1 K
+ *     fairboil.ingest.dimension.Dimension#ENERGY} for 1 K
  */
 public record Conditions(
     Figure ambient,

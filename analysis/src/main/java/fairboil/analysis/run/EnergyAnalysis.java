@@ -6,7 +6,7 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Influence;
 import fairboil.analysis.heat.Load;
 import fairboil.analysis.water.Water;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
 import java.util.Optional;
@@ -59,7 +59,7 @@ final class EnergyAnalysis {
   private String missing() {
     for (Figure needed : new Figure[] {water, start, boilingPoint}) {
       if (needed instanceof Figure.Unknown unknown) {
-        return unknown.reason();
+        return unknown.reason().toString();
       }
     }
     return "the water started at its boiling point";

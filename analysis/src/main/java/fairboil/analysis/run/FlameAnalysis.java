@@ -12,7 +12,7 @@ import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.PeakWindow;
 import fairboil.ingest.choice.Role;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -9,7 +9,7 @@ import fairboil.analysis.fuel.Known;
 import fairboil.analysis.water.Water;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.WeighedAt;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.RunsSheet;
 import java.util.EnumMap;
 import java.util.Map;

@@ -7,7 +7,7 @@ import fairboil.analysis.figure.Influence;
 import fairboil.analysis.fuel.WoodFuel;
 import fairboil.ingest.choice.Feed;
 import fairboil.ingest.choice.WeighedAt;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.Column;

@@ -12,7 +12,7 @@ import fairboil.analysis.water.Water;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Lid;
 import fairboil.ingest.choice.Role;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.RunsSheet;

@@ -6,8 +6,8 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Influence;
 import fairboil.analysis.trace.StepResponse;
 import fairboil.analysis.trace.Trace;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.quantity.Dimension;
 import java.util.Optional;
 
 /**

@@ -5,7 +5,7 @@ import fairboil.analysis.water.Saturation;
 import fairboil.analysis.water.Water;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.NormaliseBy;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Run;

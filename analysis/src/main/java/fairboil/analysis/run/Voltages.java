@@ -4,10 +4,10 @@ import fairboil.analysis.sensor.SensorType;
 import fairboil.analysis.sensor.Thermocouple;
 import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.log.Channel;
 import fairboil.ingest.log.Log;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.SensorsSheet;
 import java.util.LinkedHashMap;
@@ -64,7 +64,7 @@ final class Voltages {
     cells.put(SensorsSheet.UNIT.name(), channel.unit().symbol());
     cells.put(SensorsSheet.TYPE.name(), told(channel, SensorsSheet.TYPE));
     cells.put(SensorsSheet.COLD_JUNCTION.name(), told(channel, SensorsSheet.COLD_JUNCTION));
-    return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
+    return SheetRow.of(SensorsSheet.SCHEMA.file(), cells);
   }
 
   private static String told(Channel channel, Column<String> column) {

@@ -13,7 +13,7 @@ import fairboil.analysis.trace.PeakFinder;
 import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Role;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -116,8 +116,7 @@ record WaterShown(
 
   /** The same, with a boil that is asked about and so counts as not seen. */
   WaterShown asking(String reason) {
-    return new WaterShown(
-        new Boil.NotSeen(reason), hottest, probe, lag, levelUncertainty, heated);
+    return new WaterShown(new Boil.NotSeen(reason), hottest, probe, lag, levelUncertainty, heated);
   }
 
   Optional<Boil.Seen> seen() {

@@ -288,14 +288,16 @@ class ClaimsTest {
         .satisfies(
             finding -> {
               assertThat(finding.place()).hasToString("claims.csv, line 2, column value");
-              assertThat(finding.problem()).contains("is not a time");
+              assertThat(finding.problem().toString()).contains("is not a time");
             });
 
     Claims.Outcome measure =
         outcome(row -> claim(row, "boiling time", Relation.AT_MOST, amount(7, Unit.MINUTE)));
     assertThat(measure.findings())
         .singleElement()
-        .satisfies(finding -> assertThat(finding.problem()).contains("did you mean boil time?"));
+        .satisfies(
+            finding ->
+                assertThat(finding.problem().toString()).contains("did you mean boil time?"));
 
     Claims.Outcome nobody =
         outcome(

@@ -15,7 +15,7 @@ import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Surface;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -159,7 +159,7 @@ class DesignsAndRingsTest {
     assertThat(few.findings())
         .anySatisfy(
             finding ->
-                assertThat(finding.problem())
+                assertThat(finding.problem().toString())
                     .contains("of 2 designs, and design could not be allowed for"));
   }
 

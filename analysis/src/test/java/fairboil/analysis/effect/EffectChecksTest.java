@@ -155,6 +155,7 @@ class EffectChecksTest {
               return changed;
             });
     assertThat(outcome.findings())
-        .anySatisfy(finding -> assertThat(finding.problem()).contains("burnt in warmer air"));
+        .anySatisfy(
+            finding -> assertThat(finding.problem().toString()).contains("burnt in warmer air"));
   }
 }

@@ -12,7 +12,7 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.model.LinearFit;
 import fairboil.analysis.model.Regressors;
 import fairboil.ingest.choice.Surface;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;

@@ -16,8 +16,8 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.choice.Surface;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
@@ -119,8 +119,8 @@ class HoleEffectsTest {
       assertThat(outcome.findings())
           .anySatisfy(
               finding -> {
-                assertThat(finding.problem()).contains(words);
-                assertThat(finding.remedy()).isEqualTo(remedy);
+                assertThat(finding.problem().toString()).contains(words);
+                assertThat(finding.remedy().toString()).isEqualTo(remedy);
               });
     }
   }
@@ -151,7 +151,8 @@ class HoleEffectsTest {
     assertThat(outcome.findings())
         .anySatisfy(
             finding ->
-                assertThat(finding.problem()).contains("all burns have the same normalised peak"));
+                assertThat(finding.problem().toString())
+                    .contains("all burns have the same normalised peak"));
   }
 
   @Test
@@ -192,7 +193,8 @@ class HoleEffectsTest {
     HoleEffects.Outcome outcome =
         HoleEffects.of(study, runs(study, BALANCED), layout(ERRORS), 20, 0.95);
     assertThat(outcome.findings())
-        .anySatisfy(finding -> assertThat(finding.problem()).contains("no holes of ring lower"));
+        .anySatisfy(
+            finding -> assertThat(finding.problem().toString()).contains("no holes of ring lower"));
     assertThat(outcome.effects())
         .allSatisfy(effect -> assertThat(effect.verdict()).isEqualTo(EffectVerdict.TOO_FEW_BUILDS));
   }

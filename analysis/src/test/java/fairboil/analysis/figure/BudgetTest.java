@@ -3,7 +3,7 @@ package fairboil.analysis.figure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Key;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

@@ -58,7 +58,7 @@ class MonteCarloTest {
     assertThat(drawn.standardUncertainty()).isCloseTo(Math.sqrt(103), within(0.03));
     assertThat(drawn.interval(0.95).high()).isCloseTo(17.0, within(0.05));
     Measured firstOrder =
-        budget.around(0, fairboil.ingest.quantity.Dimension.RATIO).ifKnown().orElseThrow();
+        budget.around(0, fairboil.ingest.dimension.Dimension.RATIO).ifKnown().orElseThrow();
     assertThat(firstOrder.expandedUncertainty(0.95)).isCloseTo(19.9, within(0.1));
   }
 

@@ -9,7 +9,7 @@ import fairboil.analysis.figure.BudgetLine;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Influence;
 import fairboil.analysis.figure.Measured;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.EnumMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;

@@ -8,6 +8,7 @@ import fairboil.analysis.claim.ClaimResult;
 import fairboil.analysis.claim.Claims;
 import fairboil.analysis.compare.Comparisons;
 import fairboil.analysis.compare.RankComparison;
+import fairboil.analysis.fault.Faults;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.measure.Measure.Level;
 import fairboil.analysis.measure.WithoutBoil;
@@ -16,8 +17,8 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.choice.Relation;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Amount;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.Row;
@@ -113,7 +114,7 @@ class SurvivorsTest {
     assertThat(ofQ.hidesFailures(measure)).isEqualTo(only);
     assertThat(ofQ.values(measure)).hasSize(only ? 0 : 2 * BURNS);
 
-    List<BuildResult> builds = BuildSummaries.of(study.builds(), runs, 0.95);
+    List<BuildResult> builds = BuildSummaries.of(study.builds(), runs, 0.95, new Faults());
     assertThat(builds.get(0).summaries()).containsKey(measure);
     assertThat(builds.get(2).summaries().containsKey(measure)).isEqualTo(!only);
     assertThat(builds.get(2).lacksForFailures(measure)).isEqualTo(only);
@@ -148,7 +149,7 @@ class SurvivorsTest {
     }
     Study study = study(measure);
     List<RunResult> runs = runs(study, Fate.NOT_SEEN);
-    BuildResult build = BuildSummaries.of(study.builds(), runs, 0.95).get(2);
+    BuildResult build = BuildSummaries.of(study.builds(), runs, 0.95, new Faults()).get(2);
     assertThat(build.boils()).isEqualTo(new BoilCount(2, 0, 2));
     assertThat(build.summaries()).containsKey(measure);
     Summary share = build.summaries().get(Measure.SHARE_THAT_BOILED);

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import fairboil.analysis.TestStudy;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Severity;
+import fairboil.ingest.finding.Voice;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.RingsSheet;
@@ -209,7 +210,7 @@ class WallRingTest {
     assertThat(result.rings().get(0).holes()).extracting(HoleError::number).containsExactly(1, 2);
     assertThat(result.rings().get(0).largest().orNaN()).isCloseTo(0, within(1e-12));
     assertThat(result.findings())
-        .extracting(Finding::problem)
+        .extracting(finding -> finding.problem().toString())
         .contains("hole 4 of ring upper has no place along the wrap");
   }
 
@@ -228,7 +229,7 @@ class WallRingTest {
         .satisfies(
             finding -> {
               assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-              assertThat(finding.problem()).contains("3.0 mm more than the wrap");
+              assertThat(finding.problem().toString()).contains("3.0 mm more than the wrap");
             });
     // spread: each gap times 360/363; gap errors 0, -0.99.. and so on have mean 0
     double stretch = 360.0 / 363;
@@ -284,8 +285,8 @@ class WallRingTest {
         .singleElement()
         .satisfies(
             finding -> {
-              assertThat(finding.problem()).contains("two readings");
-              assertThat(finding.mend().orElseThrow().cells())
+              assertThat(finding.problem().toString()).contains("two readings");
+              assertThat(finding.mend().orElseThrow().texts(Voice.RAW))
                   .containsEntry("setting", "hole reading uncertainty");
             });
   }
@@ -325,7 +326,8 @@ class WallRingTest {
     assertThat(layout.rings().get(0).holes()).hasSize(6);
     assertThat(layout.findings())
         .singleElement()
-        .satisfies(finding -> assertThat(finding.problem()).contains("more than half the way"));
+        .satisfies(
+            finding -> assertThat(finding.problem().toString()).contains("more than half the way"));
   }
 
   @Test
@@ -335,7 +337,7 @@ class WallRingTest {
     assertThat(HoleLayout.of(noWrap.finish()).rings()).isEmpty();
     assertThat(HoleLayout.of(noWrap.finish()).findings())
         .singleElement()
-        .satisfies(finding -> assertThat(finding.remedy()).contains("314 mm"));
+        .satisfies(finding -> assertThat(finding.remedy().toString()).contains("314 mm"));
 
     TestStudy disagreeing =
         new TestStudy().build("A", "one").ring("upper", 6, row -> row.put(RingsSheet.DIVISIONS, 8));

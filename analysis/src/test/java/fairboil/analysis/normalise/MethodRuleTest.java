@@ -136,7 +136,7 @@ class MethodRuleTest {
         .satisfies(
             finding -> {
               assertThat(finding.severity()).isEqualTo(Severity.NOTE);
-              assertThat(finding.problem()).contains("A-1", "not for air temperature");
+              assertThat(finding.problem().toString()).contains("A-1", "not for air temperature");
             });
   }
 
@@ -205,6 +205,6 @@ class MethodRuleTest {
   }
 
   private static String reason(RunResult run) {
-    return ((Figure.Unknown) run.energy().normalisedBoilTime()).reason();
+    return ((Figure.Unknown) run.energy().normalisedBoilTime()).reason().toString();
   }
 }

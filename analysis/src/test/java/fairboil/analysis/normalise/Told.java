@@ -22,7 +22,7 @@ import fairboil.analysis.trace.Trace;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Lid;
 import fairboil.ingest.choice.Outcome;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.PotGiven;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.RunsSheet;

@@ -15,7 +15,7 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Surface;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

@@ -148,14 +148,15 @@ class BoilStateTest {
         .satisfies(
             finding -> {
               assertThat(finding.severity()).isEqualTo(Severity.ERROR);
-              assertThat(finding.problem()).startsWith("nothing was seen of this run");
-              assertThat(finding.remedy()).contains("A-1.csv");
+              assertThat(finding.problem().toString()).startsWith("nothing was seen of this run");
+              assertThat(finding.remedy().toString()).contains("A-1.csv");
             });
     assertThat(finding(logged(BURN, 40, Burn.LENGTH).analyse()))
         .satisfies(
             finding -> {
               assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-              assertThat(finding.problem()).startsWith("whether the water boiled was not seen: ");
+              assertThat(finding.problem().toString())
+                  .startsWith("whether the water boiled was not seen: ");
             });
     RunResult flameOnly =
         new StudyFixture().times(BURN.seconds).channel(Role.FLAME, BURN.flame).analyse();
@@ -171,7 +172,7 @@ class BoilStateTest {
 
   private static Optional<Finding> seen(RunResult run) {
     return run.findings().stream()
-        .filter(finding -> finding.problem().contains("seen"))
+        .filter(finding -> finding.problem().toString().contains("seen"))
         .findFirst();
   }
 }

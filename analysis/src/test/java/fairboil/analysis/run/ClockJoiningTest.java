@@ -70,7 +70,7 @@ class ClockJoiningTest {
 
   private static Finding aboutClocks(RunResult result) {
     return result.findings().stream()
-        .filter(finding -> finding.problem().contains("stopwatch"))
+        .filter(finding -> finding.problem().toString().contains("stopwatch"))
         .findFirst()
         .orElseThrow();
   }
@@ -81,7 +81,8 @@ class ClockJoiningTest {
 
     assertThat(result.timeline().at(Event.LIT)).hasValue(0);
     assertThat(result.timeline().at(Event.POT_ON)).hasValue(Burn.POT_ON);
-    assertThat(result.findings()).noneMatch(each -> each.problem().contains("stopwatch"));
+    assertThat(result.findings())
+        .noneMatch(each -> each.problem().toString().contains("stopwatch"));
     assertThat(joining(result.boil().boilTime())).isBetween(1.0, 6.0);
     assertBoilTimeWithinItsUncertainty(result);
   }
@@ -93,7 +94,9 @@ class ClockJoiningTest {
 
     assertThat(result.timeline().at(Event.LIT).orElseThrow()).isCloseTo(early, within(6.0));
     assertThat(aboutClocks(result).severity()).isEqualTo(Severity.NOTE);
-    assertThat(aboutClocks(result).problem()).contains("the marks were moved").contains("lit");
+    assertThat(aboutClocks(result).problem().toString())
+        .contains("the marks were moved")
+        .contains("lit");
     assertBoilTimeWithinItsUncertainty(result);
   }
 
@@ -104,9 +107,10 @@ class ClockJoiningTest {
 
     assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.place().file()).isEqualTo("stopwatch.csv");
-    assertThat(finding.problem()).contains("run A-1").contains("logs/A-1.csv");
-    assertThat(finding.problem()).containsPattern("1(4[6-9]|5[0-4]) s after its log begins");
-    assertThat(finding.remedy()).contains("lit at");
+    assertThat(finding.problem().toString()).contains("run A-1").contains("logs/A-1.csv");
+    assertThat(finding.problem().toString())
+        .containsPattern("1(4[6-9]|5[0-4]) s after its log begins");
+    assertThat(finding.remedy().toString()).contains("lit at");
     assertBoilTimeWithinItsUncertainty(result);
   }
 
@@ -116,7 +120,7 @@ class ClockJoiningTest {
     RunResult result = fixture.analyse();
 
     assertThat(result.timeline().at(Event.LIT).orElseThrow()).isCloseTo(30, within(5.0));
-    assertThat(aboutClocks(result).problem()).contains("cannot be checked");
+    assertThat(aboutClocks(result).problem().toString()).contains("cannot be checked");
     assertThat(joining(result.boil().boilTime())).isGreaterThan(5);
   }
 
@@ -142,7 +146,8 @@ class ClockJoiningTest {
 
     assertThat(result.timeline().at(Event.LIT)).hasValue(0);
     assertThat(result.findings())
-        .anyMatch(finding -> finding.problem().matches("the boil was marked .* later.*"));
+        .anyMatch(
+            finding -> finding.problem().toString().matches("the boil was marked .* later.*"));
   }
 
   @Test
@@ -155,7 +160,9 @@ class ClockJoiningTest {
             .analyse();
 
     assertThat(aboutClocks(result).severity()).isEqualTo(Severity.ERROR);
-    assertThat(aboutClocks(result).problem()).contains("do not go together").contains("+400 s");
+    assertThat(aboutClocks(result).problem().toString())
+        .contains("do not go together")
+        .contains("+400 s");
     assertThat(result.boil().from()).contains(BoilTimeFrom.STOPWATCH);
   }
 
@@ -172,7 +179,7 @@ class ClockJoiningTest {
             .analyse();
 
     assertThat(result.timeline().at(Event.LIT).orElseThrow()).isCloseTo(20, within(6.0));
-    assertThat(aboutClocks(result).problem()).contains("moved").contains("earlier");
+    assertThat(aboutClocks(result).problem().toString()).contains("moved").contains("earlier");
     assertBoilTimeWithinItsUncertainty(result);
   }
 
@@ -189,6 +196,6 @@ class ClockJoiningTest {
             .mark(Event.BOIL, 600)
             .analyse();
 
-    assertThat(aboutClocks(result).problem()).contains("no event in common");
+    assertThat(aboutClocks(result).problem().toString()).contains("no event in common");
   }
 }

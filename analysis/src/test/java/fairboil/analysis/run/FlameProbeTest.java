@@ -9,7 +9,6 @@ import fairboil.analysis.figure.Influence;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.choice.YesNo;
-import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Key;
@@ -171,7 +170,7 @@ class FlameProbeTest {
     LagUndone lag = result.flame().lag().orElseThrow();
     assertThat(lag.timeConstant().orNaN()).isCloseTo(TAU, within(0.2));
     assertThat(result.findings())
-        .extracting(Finding::problem)
+        .extracting(finding -> finding.problem().toString())
         .anyMatch(problem -> problem.contains("time constant is taken as 8."));
     assertThat(result.flame().peak().orNaN()).isCloseTo(truth(), within(6.0));
   }
@@ -184,7 +183,7 @@ class FlameProbeTest {
         fixture().sensor(SensorsSheet.UNDO_LAG, YesNo.YES).channel(Role.FLAME, calm).analyse();
     assertThat(result.flame().lag()).isEmpty();
     assertThat(result.findings())
-        .extracting(Finding::problem)
+        .extracting(finding -> finding.problem().toString())
         .anyMatch(problem -> problem.contains("no time constant is told"));
   }
 
@@ -198,8 +197,8 @@ class FlameProbeTest {
     assertThat(result.findings())
         .anySatisfy(
             finding -> {
-              assertThat(finding.problem()).contains("above the 480 °C");
-              assertThat(finding.remedy())
+              assertThat(finding.problem().toString()).contains("above the 480 °C");
+              assertThat(finding.remedy().toString())
                   .contains("insulation may have burnt and its readings be false");
               assertThat(finding.place().toString()).contains("flame");
             });

@@ -13,7 +13,6 @@ import fairboil.ingest.choice.NormaliseBy;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.choice.StopwatchStart;
-import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Severity;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.Quantity;
@@ -71,11 +70,11 @@ class RunAnalysisTest {
   }
 
   private static String reason(Figure figure) {
-    return ((Figure.Unknown) figure).reason();
+    return ((Figure.Unknown) figure).reason().toString();
   }
 
   private static List<String> problems(RunResult result) {
-    return result.findings().stream().map(Finding::problem).toList();
+    return result.findings().stream().map(finding -> finding.problem().toString()).toList();
   }
 
   private static double trueBoilTime() {
@@ -273,7 +272,7 @@ class RunAnalysisTest {
     assertThat(result.findings())
         .anySatisfy(
             finding -> {
-              assertThat(finding.problem()).contains("while it boils at 99.0 °C");
+              assertThat(finding.problem().toString()).contains("while it boils at 99.0 °C");
               assertThat(finding.severity()).isEqualTo(Severity.ERROR);
               assertThat(finding.place().column()).contains("water");
             });

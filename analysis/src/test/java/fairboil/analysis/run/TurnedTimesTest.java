@@ -223,7 +223,8 @@ class TurnedTimesTest {
     Results results = results(lines.toArray(String[]::new));
     double found = results.runs().get(0).boil().boilTime().orNaN();
     boolean doubted =
-        results.findings().stream().anyMatch(it -> it.problem().contains("leaves days out"));
+        results.findings().stream()
+            .anyMatch(it -> it.problem().toString().contains("leaves days out"));
     boolean isAsked = !asked(results).isEmpty();
 
     assertThat(found == truth || doubted || (Double.isNaN(found) && isAsked))

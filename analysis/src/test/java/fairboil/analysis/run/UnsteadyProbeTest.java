@@ -16,7 +16,7 @@ class UnsteadyProbeTest {
     double[] seconds = IntStream.range(0, COUNT).asDoubleStream().toArray();
     return new StudyFixture()
         .times(seconds).channel(role, celsius).analyse().findings().stream()
-            .map(Finding::problem)
+            .map(finding -> finding.problem().toString())
             .filter(problem -> problem.startsWith("the probe is unsteady"))
             .toList();
   }

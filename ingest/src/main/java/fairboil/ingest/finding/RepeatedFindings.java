@@ -3,11 +3,8 @@ package fairboil.ingest.finding;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * Shortens findings that say the same of many cells of a column: the first few stand as they are,
@@ -19,10 +16,13 @@ public final class RepeatedFindings {
   private static final int SHOWN_OTHERS = 5;
   private static final int SHOWN_LINES = 10;
 
-  /** What differs from cell to cell: quoted text and numbers. */
-  private static final Pattern PARTICULARS = Pattern.compile("\u201c[^\u201d]*\u201d|\\d+");
+  private static final Template LIKEWISE =
+      Template.of("likewise on {count|more line} ({list}): {clause}");
+  private static final Template LIKEWISE_ON_MANY =
+      Template.of("likewise on {count|more line} ({list} and so on): {clause}");
 
-  private record Kind(Severity severity, String file, Optional<String> column, String said) {}
+  // What is told apart; what differs from cell to cell is not.
+  private record Kind(Severity severity, String file, Optional<String> column, Object said) {}
 
   private RepeatedFindings() {}
 
@@ -43,8 +43,7 @@ public final class RepeatedFindings {
 
   private static Kind kind(Finding finding) {
     Place place = finding.place();
-    String said = PARTICULARS.matcher(finding.problem()).replaceAll("");
-    return new Kind(finding.severity(), place.file(), place.column(), said);
+    return new Kind(finding.severity(), place.file(), place.column(), finding.problem().kind());
   }
 
   private static void addTo(List<Finding> shortened, List<Finding> alike) {
@@ -58,19 +57,15 @@ public final class RepeatedFindings {
 
   private static Finding others(List<Finding> others) {
     Finding first = others.get(0);
-    String lines =
+    List<Argument> lines =
         others.stream()
             .limit(SHOWN_LINES)
-            .map(finding -> String.valueOf(finding.place().line().orElse(0)))
-            .collect(Collectors.joining(", "));
-    String problem =
-        String.format(
-            Locale.ROOT,
-            "likewise on %d more lines (%s%s): %s",
-            others.size(),
-            lines,
-            others.size() > SHOWN_LINES ? " and so on" : "",
-            first.problem());
+            .map(finding -> Argument.number(finding.place().line().orElse(0), 0))
+            .toList();
+    Template likewise = others.size() > SHOWN_LINES ? LIKEWISE_ON_MANY : LIKEWISE;
+    Message problem =
+        likewise.with(
+            Argument.count(others.size()), Argument.list(lines), Argument.clause(first.problem()));
     return new Finding(first.severity(), first.place(), problem, first.remedy(), first.mend());
   }
 }

@@ -1,19 +1,17 @@
 package fairboil.ingest.finding;
 
-import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
 
 /**
- * A row for a person to paste into a sheet because it would mend a finding.
+ * A row for a person to add to a sheet.
  *
  * @param sheet the sheet's file name, such as {@code sensors.csv}
  * @param cells column name to cell, in the order to write them; unmodifiable
  */
-public record SheetRow(String sheet, Map<String, String> cells) {
+public record SheetRow(String sheet, Map<String, Argument> cells) implements Fix {
 
   /** Copies the cells, keeping their order. */
   public SheetRow {
@@ -21,25 +19,19 @@ public record SheetRow(String sheet, Map<String, String> cells) {
     cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
   }
 
-  /** The names of its columns as the header line of a CSV file. */
-  public String header() {
-    return line(cells.keySet());
+  /** A row of cells that are text as it is to be typed. */
+  public static SheetRow of(String sheet, Map<String, String> texts) {
+    Map<String, Argument> cells = new LinkedHashMap<>();
+    texts.forEach((column, text) -> cells.put(column, Argument.word(text)));
+    return new SheetRow(sheet, cells);
   }
 
-  /** Its cells as a line of a CSV file. */
-  public String line() {
-    return line(cells.values());
+  @Override
+  public SheetRow toSheet(String name) {
+    return new SheetRow(name, cells);
   }
 
-  private static String line(Collection<String> texts) {
-    return texts.stream().map(SheetRow::quoted).collect(Collectors.joining(","));
-  }
-
-  private static String quoted(String cell) {
-    return cell.matches("(?s).*[\",\r\n].*") ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
-  }
-
-  /** The same row, its sheet named from outside the folder that holds it. */
+  @Override
   public SheetRow in(String folder) {
     return new SheetRow(folder + "/" + sheet, cells);
   }

@@ -1,9 +1,9 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.SheetRow;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.SensorsSheet;
 import java.util.LinkedHashMap;
@@ -221,6 +221,6 @@ final class Asking {
         column.header().written().isEmpty() ? column.number() : column.name());
     cells.put(SensorsSheet.ROLE.name(), role);
     cells.put(SensorsSheet.UNIT.name(), unit.map(Unit::symbol).orElse(""));
-    return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
+    return SheetRow.of(SensorsSheet.SCHEMA.file(), cells);
   }
 }

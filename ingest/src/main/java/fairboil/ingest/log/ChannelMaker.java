@@ -1,7 +1,7 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Sensor;

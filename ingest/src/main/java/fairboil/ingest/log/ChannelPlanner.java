@@ -3,9 +3,9 @@ package fairboil.ingest.log;
 import static java.util.stream.Collectors.toSet;
 
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.SheetRow;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Sensor;

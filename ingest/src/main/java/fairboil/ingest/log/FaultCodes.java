@@ -1,6 +1,6 @@
 package fairboil.ingest.log;
 
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Unit;
 import java.util.Arrays;
 

@@ -1,8 +1,10 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.grid.FileKind;
 import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.grid.SourceText;
@@ -25,6 +27,8 @@ import java.util.Optional;
  * asked for. Safe for several threads.
  */
 public final class LogReader implements LogOpener {
+
+  private static final Template OF_LOG = Template.of("{name}: {clause}");
 
   private static final String WORKBOOK = ".xlsx";
 
@@ -104,7 +108,9 @@ public final class LogReader implements LogOpener {
   // A file that cannot be opened is a fault of the cell that names it.
   private static Finding ofCell(Finding finding, String name, Run run) {
     return Finding.error(
-        run.row().place(RunsSheet.LOG), name + ": " + finding.problem(), finding.remedy());
+        run.row().place(RunsSheet.LOG),
+        OF_LOG.with(Argument.name(name), Argument.clause(finding.problem())),
+        finding.remedy());
   }
 
   private SourceText text(String name, Remarks remarks) throws UnreadableException {

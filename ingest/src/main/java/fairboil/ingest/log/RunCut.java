@@ -138,6 +138,6 @@ final class RunCut {
     cells.put(RunsSheet.LOG.name(), remarks.file().file());
     cells.put(RunsSheet.LOG_FROM.name(), spell(from));
     cells.put(RunsSheet.LOG_TO.name(), spell(to));
-    return new SheetRow(RunsSheet.SCHEMA.file(), cells);
+    return SheetRow.of(RunsSheet.SCHEMA.file(), cells);
   }
 }

@@ -1,7 +1,8 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.SheetRow;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.SensorsSheet;
 import java.util.LinkedHashMap;
@@ -82,8 +83,10 @@ final class Scales {
 
   /** The row with the scale that is likely; the cell is left to fill in if none is. */
   SheetRow row(SheetRow unscaled) {
-    Map<String, String> cells = new LinkedHashMap<>(unscaled.cells());
-    cells.put(SensorsSheet.SCALE.name(), likely().map(Spell::number).orElse(""));
+    Map<String, Argument> cells = new LinkedHashMap<>(unscaled.cells());
+    cells.put(
+        SensorsSheet.SCALE.name(),
+        likely().<Argument>map(Argument::number).orElse(Argument.word("")));
     return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
   }
 }

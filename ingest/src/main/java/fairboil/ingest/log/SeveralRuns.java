@@ -1,7 +1,7 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

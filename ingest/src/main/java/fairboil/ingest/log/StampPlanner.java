@@ -106,7 +106,7 @@ final class StampPlanner {
     cells.put(SensorsSheet.COLUMN.name(), columns.get(0).name());
     cells.put(SensorsSheet.ROLE.name(), Role.TIME.label());
     cells.put(SensorsSheet.DAY_FIRST.name(), "");
-    return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
+    return SheetRow.of(SensorsSheet.SCHEMA.file(), cells);
   }
 
   private Optional<DateOrder> toldOrder(List<LogColumn> columns, List<DateOrder> orders) {

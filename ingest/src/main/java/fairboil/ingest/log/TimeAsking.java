@@ -1,6 +1,7 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.sheet.Run;
@@ -36,9 +37,9 @@ final class TimeAsking {
         candidates.stream()
             .map(column -> column.number() + " (" + column.name() + ")")
             .collect(Collectors.joining(", "));
-    Map<String, String> cells = new LinkedHashMap<>(answer(candidates.get(0), "").cells());
-    cells.put(SensorsSheet.COLUMN.name(), candidates.get(0).number());
-    cells.put(SensorsSheet.LOG.name(), run.key().name());
+    Map<String, Argument> cells = new LinkedHashMap<>(answer(candidates.get(0), "").cells());
+    cells.put(SensorsSheet.COLUMN.name(), Argument.word(candidates.get(0).number()));
+    cells.put(SensorsSheet.LOG.name(), Argument.name(run.key().name()));
     remarks.error(
         headerPlace,
         "several runs stand side by side, with times in columns " + names,
@@ -116,6 +117,6 @@ final class TimeAsking {
     cells.put(SensorsSheet.COLUMN.name(), named ? column.name() : column.number());
     cells.put(SensorsSheet.ROLE.name(), Role.TIME.label());
     cells.put(SensorsSheet.UNIT.name(), unit);
-    return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
+    return SheetRow.of(SensorsSheet.SCHEMA.file(), cells);
   }
 }

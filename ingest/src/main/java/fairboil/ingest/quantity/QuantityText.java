@@ -1,5 +1,6 @@
 package fairboil.ingest.quantity;
 
+import fairboil.ingest.dimension.Dimension;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;

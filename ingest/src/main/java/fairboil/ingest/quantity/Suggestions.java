@@ -1,5 +1,6 @@
 package fairboil.ingest.quantity;
 
+import fairboil.ingest.dimension.Dimension;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;

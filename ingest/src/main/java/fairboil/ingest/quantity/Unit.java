@@ -1,5 +1,7 @@
 package fairboil.ingest.quantity;
 
+import fairboil.ingest.dimension.Dimension;
+
 /**
  * The units that people write, each with its conversion to the unit in which its {@link Dimension}
  * is held: {@code held = written × factor + offset}.

@@ -1,5 +1,6 @@
 package fairboil.ingest.quantity;
 
+import fairboil.ingest.dimension.Dimension;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;

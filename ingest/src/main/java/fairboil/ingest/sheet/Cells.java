@@ -2,10 +2,10 @@ package fairboil.ingest.sheet;
 
 import fairboil.ingest.choice.Choice;
 import fairboil.ingest.choice.YesNo;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.DateText;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.MomentText;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.QuantityText;

@@ -1,9 +1,9 @@
 package fairboil.ingest.sheet;
 
 import fairboil.ingest.choice.Choice;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.ClockTime;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Reading;
 import java.time.LocalDate;

@@ -92,7 +92,7 @@ final class ColumnFindings {
               cells.put(StopwatchSheet.RUN.name(), run == null ? "" : row.cell(run.index()));
               cells.put(StopwatchSheet.EVENT.name(), event);
               cells.put(StopwatchSheet.TIME.name(), withUnit(row.cell(cell.index()), cell));
-              return new SheetRow(StopwatchSheet.SCHEMA.file(), cells);
+              return SheetRow.of(StopwatchSheet.SCHEMA.file(), cells);
             });
   }
 

@@ -1,11 +1,11 @@
 package fairboil.ingest.sheet;
 
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.ColumnNames;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.GridRow;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.quantity.UnitText;
 import java.util.ArrayList;

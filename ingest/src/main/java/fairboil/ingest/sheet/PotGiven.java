@@ -15,7 +15,7 @@ public sealed interface PotGiven {
   /**
    * A pot of which only the empty mass is told.
    *
-   * @param mass its mass, a {@link fairboil.ingest.quantity.Dimension#MASS}
+   * @param mass its mass, a {@link fairboil.ingest.dimension.Dimension#MASS}
    */
   record EmptyMass(Quantity mass) implements PotGiven {}
 }

@@ -1,6 +1,6 @@
 package fairboil.ingest.sheet;
 
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import java.util.List;
 

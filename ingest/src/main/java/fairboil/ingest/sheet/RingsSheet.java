@@ -3,7 +3,7 @@ package fairboil.ingest.sheet;
 import fairboil.ingest.choice.Air;
 import fairboil.ingest.choice.Datum;
 import fairboil.ingest.choice.Surface;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
 import java.util.List;

@@ -2,7 +2,7 @@ package fairboil.ingest.sheet;
 
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.choice.YesNo;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import java.util.List;
 

@@ -7,7 +7,7 @@ import fairboil.ingest.choice.HoleErrorOrigin;
 import fairboil.ingest.choice.NormaliseBy;
 import fairboil.ingest.choice.PeakWindow;
 import fairboil.ingest.choice.StopwatchStart;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
 import java.util.List;

@@ -1,13 +1,13 @@
 package fairboil.ingest.sheet;
 
 import fairboil.ingest.choice.Event;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.GridRow;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.DecimalMark;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Reading;
 import fairboil.ingest.quantity.Unit;

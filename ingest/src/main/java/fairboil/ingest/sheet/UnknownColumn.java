@@ -1,9 +1,9 @@
 package fairboil.ingest.sheet;
 
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.DecimalMark;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.QuantityText;
 import fairboil.ingest.quantity.Reading;
 import java.util.HashSet;

@@ -8,7 +8,7 @@ public sealed interface Wind {
   /**
    * A measured or estimated speed.
    *
-   * @param speed a {@link fairboil.ingest.quantity.Dimension#SPEED}
+   * @param speed a {@link fairboil.ingest.dimension.Dimension#SPEED}
    */
   record Speed(Quantity speed) implements Wind {}
 

@@ -23,7 +23,7 @@ class FindingTest {
 
   @Test
   void needsSomethingToSay() {
-    assertThatThrownBy(() -> Finding.note(WATER, " ", "nothing"))
+    assertThatThrownBy(() -> Finding.note(WATER, Message.NONE, Message.NONE))
         .isInstanceOf(IllegalArgumentException.class);
   }
 

@@ -3,7 +3,6 @@ package fairboil.ingest.grid;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -30,7 +29,9 @@ class SourceTextTest {
     try (SourceText text = open(new ByteArrayInputStream(bytes))) {
       StringWriter out = new StringWriter();
       text.transferTo(out);
-      return new Decoded(out.toString(), text.notes().stream().map(Finding::problem).toList());
+      return new Decoded(
+          out.toString(),
+          text.notes().stream().map(finding -> finding.problem().toString()).toList());
     }
   }
 

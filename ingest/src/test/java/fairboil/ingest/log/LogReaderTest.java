@@ -44,7 +44,7 @@ class LogReaderTest {
         opened.findings().stream().filter(f -> f.severity() == Severity.ERROR).toList();
     assertThat(errors).hasSize(1);
     assertThat(errors.get(0).toString()).contains(words);
-    assertThat(errors.get(0).remedy()).isNotBlank();
+    assertThat(errors.get(0).remedy().toString()).isNotBlank();
   }
 
   private static String rows(int count) {

@@ -1,6 +1,7 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Voice;
 import java.util.Locale;
 import java.util.StringJoiner;
 
@@ -19,7 +20,7 @@ final class LogText {
       finding
           .mend()
           .ifPresent(row -> text.append("  paste into ").append(row.sheet()).append(": "));
-      finding.mend().ifPresent(row -> text.append(row.cells()).append('\n'));
+      finding.mend().ifPresent(row -> text.append(row.texts(Voice.RAW)).append('\n'));
     }
     return text.toString();
   }

@@ -7,8 +7,9 @@ import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Fix;
 import fairboil.ingest.finding.Severity;
-import fairboil.ingest.finding.SheetRow;
+import fairboil.ingest.finding.Voice;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
@@ -81,8 +82,8 @@ class PasteTest {
   }
 
   private static void paste(
-      SheetRow row, String timeUnit, Map<String, String> run, Set<Map<String, String>> sensors) {
-    Map<String, String> cells = new LinkedHashMap<>(row.cells());
+      Fix row, String timeUnit, Map<String, String> run, Set<Map<String, String>> sensors) {
+    Map<String, String> cells = new LinkedHashMap<>(row.texts(Voice.RAW));
     if (row.sheet().equals("runs.csv")) {
       run.putAll(cells);
       return;

@@ -2,9 +2,9 @@ package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.choice.YesNo;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.ClockTime;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.Column;

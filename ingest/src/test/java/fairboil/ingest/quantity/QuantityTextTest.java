@@ -3,6 +3,7 @@ package fairboil.ingest.quantity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fairboil.ingest.dimension.Dimension;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;

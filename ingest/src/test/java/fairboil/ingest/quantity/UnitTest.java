@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import fairboil.ingest.dimension.Dimension;
 import java.util.EnumSet;
 import java.util.Set;
 import net.jqwik.api.ForAll;

@@ -2,6 +2,7 @@ package fairboil.ingest.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairboil.ingest.dimension.Dimension;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -2,7 +2,7 @@ package fairboil.reports.chart;
 
 import fairboil.analysis.run.BalanceResult.Fitted;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;

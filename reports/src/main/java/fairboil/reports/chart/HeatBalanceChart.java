@@ -3,7 +3,7 @@ package fairboil.reports.chart;
 import fairboil.analysis.run.BalanceResult;
 import fairboil.analysis.run.BalanceResult.Fitted;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Mark.Need;
 import fairboil.reports.chart.Mark.Weight;

@@ -3,7 +3,7 @@ package fairboil.reports.chart;
 import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.effect.HoleEffect.BandPoint;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.chart.DesignStyles.Style;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Mark.Need;

@@ -3,7 +3,7 @@ package fairboil.reports.chart;
 import fairboil.analysis.group.Restating;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.chart.DesignStyles.Style;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.words.Caption;

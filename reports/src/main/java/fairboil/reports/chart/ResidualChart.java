@@ -2,7 +2,7 @@ package fairboil.reports.chart;
 
 import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.HoleEffect;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.chart.DesignStyles.Style;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Mark.Need;

@@ -6,7 +6,7 @@ import fairboil.analysis.layout.RingResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Datum;
 import fairboil.ingest.choice.Surface;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.RingsSheet;

@@ -5,7 +5,7 @@ import fairboil.analysis.run.RunResult;
 import fairboil.analysis.run.TimedEvent;
 import fairboil.analysis.trace.Curve;
 import fairboil.ingest.choice.Role;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Mark.Need;
 import fairboil.reports.chart.Mark.Weight;

@@ -1,6 +1,6 @@
 package fairboil.reports.chart;
 
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.chart.Axis.Ticks;
 import fairboil.reports.words.Display;
 

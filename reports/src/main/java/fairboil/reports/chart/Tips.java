@@ -6,7 +6,7 @@ import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.measure.Measure;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Key;
 import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.words.Display;

@@ -3,7 +3,7 @@ package fairboil.reports.chart;
 import fairboil.analysis.run.RunResult;
 import fairboil.analysis.trace.Curve;
 import fairboil.ingest.choice.Role;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;

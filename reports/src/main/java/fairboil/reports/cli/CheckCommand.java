@@ -3,6 +3,7 @@ package fairboil.reports.cli;
 import fairboil.analysis.Results;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
+import fairboil.ingest.sheet.Settings;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,7 +23,8 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() throws StudyException {
     Results results = Analysis.of(StudyReader.open(study.folder()));
-    FindingList list = new FindingList(results.findings());
+    FindingList list =
+        new FindingList(results.findings(), results.study().settings().get(Settings.SHOW_UNITS));
     list.printAll(spec.commandLine().getOut());
     spec.commandLine().getOut().println(list.summary());
     spec.commandLine().getOut().flush();

@@ -1,10 +1,12 @@
 package fairboil.reports.cli;
 
+import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.Severity;
-import fairboil.ingest.finding.SheetRow;
+import fairboil.reports.words.Display;
 import fairboil.reports.words.FindingGroup;
+import fairboil.reports.words.FindingWords;
 import fairboil.reports.words.Plural;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -17,9 +19,15 @@ final class FindingList {
   private static final int PLACES_BY_NAME = 3;
 
   private final List<Finding> findings;
+  private final FindingWords words;
 
-  FindingList(List<Finding> findings) {
+  FindingList(List<Finding> findings, DisplayUnits units) {
+    this(findings, new FindingWords(Display.in(units)));
+  }
+
+  private FindingList(List<Finding> findings, FindingWords words) {
     this.findings = List.copyOf(findings);
+    this.words = words;
   }
 
   /** Everything, with the rows that would mend it. */
@@ -32,7 +40,7 @@ final class FindingList {
   void printWorst(PrintWriter out) {
     List<Finding> worst =
         findings.stream().filter(finding -> finding.severity() != Severity.NOTE).toList();
-    new FindingList(worst).printAll(out);
+    new FindingList(worst, words).printAll(out);
   }
 
   /** One sentence with the counts. */
@@ -62,13 +70,18 @@ final class FindingList {
   }
 
   /** Alike findings as one line: the first places by name, the others as a count. */
-  private static void print(FindingGroup alike, PrintWriter out) {
-    Place first = alike.places().get(0);
-    Finding finding =
-        new Finding(alike.severity(), first, alike.problem(), alike.remedy(), alike.mend());
-    String said = finding.toString().substring(first.toString().length());
-    out.println(Terminal.oneLine(places(alike.places()) + said));
-    alike.mend().ifPresent(row -> print(row, out));
+  private void print(FindingGroup alike, PrintWriter out) {
+    out.println(Terminal.oneLine(places(alike.places()) + ": " + words.sentences(alike)));
+    alike.mend().ifPresent(fix -> print(words.fix(fix), out));
+  }
+
+  // What to do, then what is to be typed.
+  private static void print(List<String> fix, PrintWriter out) {
+    String indent = "  ";
+    for (String line : fix) {
+      out.println(indent + Terminal.oneLine(line));
+      indent = "    ";
+    }
   }
 
   private static String places(List<Place> places) {
@@ -77,12 +90,5 @@ final class FindingList {
     int more = places.size() - named.size();
     return String.join("; ", named)
         + (more > 0 ? " and " + Plural.of(more, "more place", "more places") : "");
-  }
-
-  /** The row as it would stand in the sheet, with its header so that it is clear what is what. */
-  private static void print(SheetRow row, PrintWriter out) {
-    out.println("  a row for " + Terminal.oneLine(row.sheet()) + " that mends it:");
-    out.println("    " + Terminal.oneLine(row.header()));
-    out.println("    " + Terminal.oneLine(row.line()));
   }
 }

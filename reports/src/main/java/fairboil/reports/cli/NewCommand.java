@@ -3,6 +3,7 @@ package fairboil.reports.cli;
 import fairboil.ingest.Study;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
+import fairboil.ingest.sheet.Settings;
 import fairboil.reports.output.OutputException;
 import fairboil.reports.template.GroupTemplate;
 import fairboil.reports.template.StudyTemplate;
@@ -85,7 +86,10 @@ final class NewCommand implements Callable<Integer> {
 
   /** What is wrong with the sheets that were copied: it is wrong with the copies too. */
   private ExitStatus tell(Study study) {
-    FindingList list = new FindingList(SheetFindings.of(study, GroupTemplate.SHEETS));
+    FindingList list =
+        new FindingList(
+            SheetFindings.of(study, GroupTemplate.SHEETS),
+            study.settings().get(Settings.SHOW_UNITS));
     PrintWriter err = spec.commandLine().getErr();
     list.printWorst(err);
     err.println(list.summary());

@@ -11,9 +11,9 @@ import fairboil.analysis.plan.Wish;
 import fairboil.ingest.OpenedStudy;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.DecimalMark;
-import fairboil.ingest.quantity.Dimension;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.QuantityText;
 import fairboil.ingest.quantity.Reading;
@@ -157,7 +157,8 @@ final class PlanCommand implements Callable<Integer> {
             .distinct()
             .sorted()
             .toList();
-    FindingList list = new FindingList(findings);
+    FindingList list =
+        new FindingList(findings, results.study().settings().get(Settings.SHOW_UNITS));
     PrintWriter err = spec.commandLine().getErr();
     list.printWorst(err);
     err.println(list.summary());

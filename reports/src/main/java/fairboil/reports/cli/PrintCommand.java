@@ -4,6 +4,7 @@ import fairboil.ingest.Study;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.sheet.Settings;
 import fairboil.reports.output.OutputFolder;
 import fairboil.reports.print.Paper;
 import fairboil.reports.print.PrintJob;
@@ -54,7 +55,8 @@ final class PrintCommand implements Callable<Integer> {
       faults = FaultFile.in(folder, out, job.faults());
       folder.commit();
     }
-    FindingList list = new FindingList(findings(sheets, job));
+    FindingList list =
+        new FindingList(findings(sheets, job), sheets.settings().get(Settings.SHOW_UNITS));
     PrintWriter err = spec.commandLine().getErr();
     list.printWorst(err);
     err.println(list.summary());

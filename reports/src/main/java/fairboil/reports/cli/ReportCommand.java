@@ -4,6 +4,7 @@ import fairboil.analysis.Results;
 import fairboil.ingest.OpenedStudy;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyPool;
+import fairboil.ingest.sheet.Settings;
 import fairboil.reports.ReportWriter;
 import fairboil.reports.chart.ChartException;
 import fairboil.reports.output.OutputFolder;
@@ -90,7 +91,8 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private int tell(Results results, FaultFile faults) {
-    FindingList list = new FindingList(results.findings());
+    FindingList list =
+        new FindingList(results.findings(), results.study().settings().get(Settings.SHOW_UNITS));
     PrintWriter err = spec.commandLine().getErr();
     list.printWorst(err);
     err.println(list.summary());

@@ -4,7 +4,7 @@ import fairboil.analysis.compare.Comparison;
 import fairboil.analysis.compare.Comparison.Method;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.precision.Repeatability;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.TableView;

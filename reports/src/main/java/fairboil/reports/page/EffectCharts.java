@@ -2,7 +2,7 @@ package fairboil.reports.page;
 
 import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.HoleEffect;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;

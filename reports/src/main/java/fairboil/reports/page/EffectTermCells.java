@@ -2,7 +2,7 @@ package fairboil.reports.page;
 
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.HoleEffect;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.words.Display;
 import fairboil.reports.words.Fixed;
 import fairboil.reports.words.Slopes;

@@ -4,7 +4,8 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.group.Summary;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Message;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FactView;
@@ -26,8 +27,8 @@ final class FigureCells {
   }
 
   /** A reason why something is not known, in the units shown. */
-  String reason(String reason) {
-    return display.reason(reason);
+  String reason(Message reason) {
+    return display.say(reason);
   }
 
   /** A column of values of that dimension, with the unit in its heading. */

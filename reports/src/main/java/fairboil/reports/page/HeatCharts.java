@@ -4,7 +4,7 @@ import fairboil.analysis.figure.Shape;
 import fairboil.analysis.run.BalanceResult;
 import fairboil.analysis.run.BalanceResult.Fitted;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;

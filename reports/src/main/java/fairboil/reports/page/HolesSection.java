@@ -5,7 +5,7 @@ import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.layout.RingResult;
 import fairboil.ingest.choice.Air;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;

@@ -7,7 +7,7 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.measure.Measure.Level;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;

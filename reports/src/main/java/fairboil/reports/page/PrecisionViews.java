@@ -4,7 +4,7 @@ import fairboil.analysis.precision.Flag;
 import fairboil.analysis.precision.Round;
 import fairboil.analysis.precision.Round.AtSite;
 import fairboil.analysis.protocol.RunProtocol;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.TableView;

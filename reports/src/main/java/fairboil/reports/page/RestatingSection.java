@@ -9,7 +9,7 @@ import fairboil.analysis.normalise.Normalisation;
 import fairboil.analysis.normalise.PooledLoss;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.RestatingView;

@@ -2,7 +2,7 @@ package fairboil.reports.page;
 
 import fairboil.analysis.run.RunResult;
 import fairboil.analysis.run.TimedEvent;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.RunsSheet;
@@ -42,7 +42,7 @@ final class RunArticle {
         figures.groups(),
         figures.unknown(),
         row.value(RunsSheet.NOTES).orElse(""),
-        FindingViews.of(run.findings()),
+        FindingViews.of(run.findings(), from.display()),
         sheet(row));
   }
 

@@ -4,6 +4,7 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.run.BoilResult.BoilTimeFrom;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.choice.NormaliseBy;
+import fairboil.ingest.finding.Message;
 import fairboil.reports.page.view.FactView;
 import fairboil.reports.page.view.RunView.Group;
 import java.util.ArrayList;
@@ -49,7 +50,7 @@ final class RunFigures {
   }
 
   private void add(String title, Map<String, Figure> figures) {
-    Optional<String> shared = commonReason(figures.values());
+    Optional<Message> shared = commonReason(figures.values());
     if (shared.isPresent()) {
       unknown
           .computeIfAbsent(cells.reason(shared.get()), unseen -> new ArrayList<>())
@@ -73,10 +74,10 @@ final class RunFigures {
   }
 
   /** The reason for which not one of the figures is known, if it is the same for all. */
-  private static Optional<String> commonReason(Collection<Figure> figures) {
-    Set<String> reasons = new HashSet<>();
+  private static Optional<Message> commonReason(Collection<Figure> figures) {
+    Set<Message> reasons = new HashSet<>();
     for (Figure figure : figures) {
-      reasons.add(figure instanceof Figure.Unknown unknown ? unknown.reason() : "");
+      reasons.add(figure instanceof Figure.Unknown unknown ? unknown.reason() : Message.NONE);
     }
     return reasons.size() == 1
         ? reasons.stream().filter(reason -> !reason.isEmpty()).findFirst()

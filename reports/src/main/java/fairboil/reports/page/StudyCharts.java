@@ -6,7 +6,7 @@ import fairboil.analysis.group.Summary;
 import fairboil.analysis.layout.HoleError;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.chart.ChartBook;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;

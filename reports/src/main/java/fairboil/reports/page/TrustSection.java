@@ -26,7 +26,10 @@ final class TrustSection {
   static TrustView of(Materials from) {
     List<RunResult> runs = from.results().runs();
     return new TrustView(
-        counts(from), FindingViews.of(from.results().findings()), logs(runs), readings(runs));
+        counts(from),
+        FindingViews.of(from.results().findings(), from.display()),
+        logs(runs),
+        readings(runs));
   }
 
   private static List<String> counts(Materials from) {

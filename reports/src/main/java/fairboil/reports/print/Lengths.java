@@ -1,7 +1,7 @@
 package fairboil.reports.print;
 
 import fairboil.ingest.choice.DisplayUnits;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.words.Display;
 
 /** Lengths as printed: in millimetres and in inches, because both rules are in use. */

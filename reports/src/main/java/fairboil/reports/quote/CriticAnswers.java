@@ -6,16 +6,18 @@ import fairboil.analysis.effect.EffectChecks;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.run.BoilState;
 import fairboil.analysis.run.RunResult;
-import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Severity;
 import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.RunsSheet;
+import fairboil.ingest.sheet.Settings;
 import fairboil.reports.words.CheckWords;
 import fairboil.reports.words.ClaimWords;
+import fairboil.reports.words.Display;
 import fairboil.reports.words.EffectWords;
 import fairboil.reports.words.ExcludedWords;
 import fairboil.reports.words.FairnessTable;
 import fairboil.reports.words.FindingGroup;
+import fairboil.reports.words.FindingWords;
 import fairboil.reports.words.Methods;
 import fairboil.reports.words.Plural;
 import fairboil.reports.words.RunWords;
@@ -205,6 +207,8 @@ final class CriticAnswers {
   }
 
   private void trouble() {
+    FindingWords words =
+        new FindingWords(Display.in(results.study().settings().get(Settings.SHOW_UNITS)));
     text.heading("What was wrong with the data?");
     if (results.findings().isEmpty()) {
       text.paragraph("Nothing was found.");
@@ -214,7 +218,7 @@ final class CriticAnswers {
     List<String> grave =
         results.findings().stream()
             .filter(finding -> finding.severity() != Severity.NOTE)
-            .map(Finding::toString)
+            .map(words::line)
             .toList();
     text.list(grave.stream().limit(MOST_FINDINGS).toList());
     if (grave.size() > MOST_FINDINGS) {

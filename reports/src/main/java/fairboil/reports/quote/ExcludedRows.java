@@ -8,7 +8,7 @@ import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.words.BuildCaptions;
 import fairboil.reports.words.Display;

@@ -7,7 +7,7 @@ import static fairboil.reports.table.TableColumn.text;
 import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.HoleEffect;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

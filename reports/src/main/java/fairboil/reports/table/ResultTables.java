@@ -2,8 +2,10 @@ package fairboil.reports.table;
 
 import fairboil.analysis.Results;
 import fairboil.analysis.claim.ClaimResult;
+import fairboil.ingest.sheet.Settings;
 import fairboil.reports.table.ClaimTable.ClaimRow;
 import fairboil.reports.words.ClaimWords;
+import fairboil.reports.words.Display;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -51,7 +53,12 @@ public final class ResultTables {
         Part.of(SiteTable.SCHEMA, () -> SiteTable.rows(results.precision().rounds())),
         Part.of(ProtocolTable.SCHEMA, results::protocol),
         Part.of(ClaimTable.SCHEMA, () -> claims(results)),
-        Part.of(FindingTable.SCHEMA, results::findings));
+        Part.of(
+            FindingTable.SCHEMA, () -> FindingTable.rows(results.findings(), display(results))));
+  }
+
+  private static Display display(Results results) {
+    return Display.in(results.study().settings().get(Settings.SHOW_UNITS));
   }
 
   private static List<ClaimRow> claims(Results results) {

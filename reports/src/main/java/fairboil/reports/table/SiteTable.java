@@ -7,7 +7,7 @@ import static fairboil.reports.table.TableColumn.text;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.precision.Round;
 import fairboil.analysis.precision.Round.AtSite;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;

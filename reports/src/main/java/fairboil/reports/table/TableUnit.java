@@ -1,6 +1,6 @@
 package fairboil.reports.table;
 
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Unit;
 
 /** The units in which tables hold their numbers, whatever units people read on the page. */

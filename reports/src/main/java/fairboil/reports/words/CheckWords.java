@@ -10,7 +10,7 @@ import fairboil.analysis.figure.Interval;
 import fairboil.analysis.model.SlopePermutation;
 import fairboil.analysis.model.SlopePermutation.Method;
 import fairboil.analysis.model.TheilSen;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -9,7 +9,7 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.measure.Measure.Level;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.choice.HoldsFor;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Selection;

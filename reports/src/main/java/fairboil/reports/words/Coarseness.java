@@ -1,7 +1,7 @@
 package fairboil.reports.words;
 
 import fairboil.analysis.figure.Interval;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 
 /** How coarsely an interval may be told without hiding on which side of a bound its ends lie. */
 final class Coarseness {

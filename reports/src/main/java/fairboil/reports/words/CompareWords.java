@@ -5,7 +5,7 @@ import fairboil.analysis.compare.Comparison;
 import fairboil.analysis.compare.RankComparison;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.group.BoilCount;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.Locale;
 

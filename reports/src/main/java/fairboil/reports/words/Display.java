@@ -3,8 +3,12 @@ package fairboil.reports.words;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.ingest.choice.DisplayUnits;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Fix;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.quantity.Unit;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
@@ -109,6 +113,26 @@ public final class Display {
                   found.group(1).contains(".") ? 0.2 : 2,
                   point ? Dimension.TEMPERATURE : Dimension.TEMPERATURE_DIFFERENCE);
             });
+  }
+
+  /** A message in words, its values in the units shown. */
+  public String say(Message message) {
+    return message.text(new DisplayVoice(this));
+  }
+
+  /** A message as the start of a sentence, with a capital and without a full stop. */
+  public String sentence(Message message) {
+    return Plural.sentence(say(message));
+  }
+
+  /** What a finding says, without its place: {@code error: what is wrong. What to do.} */
+  public String sentences(Finding finding) {
+    return finding.sentences(new DisplayVoice(this));
+  }
+
+  /** What a fix says to type: column name to cell, in the units shown. */
+  public Map<String, String> texts(Fix fix) {
+    return fix.texts(new DisplayVoice(this));
   }
 
   /** A height above the sea, which is told in metres or feet, not in the units of holes. */

@@ -3,7 +3,7 @@ package fairboil.reports.words;
 import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.effect.HoleEffect;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

@@ -10,7 +10,7 @@ import fairboil.analysis.figure.Interval;
 import fairboil.analysis.measure.Measure;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.choice.HoleErrorOrigin;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -8,7 +8,7 @@ import fairboil.analysis.compare.Fairness.Condition.Kinds;
 import fairboil.analysis.compare.Fairness.Condition.Range;
 import fairboil.analysis.compare.Fairness.Inseparable;
 import fairboil.analysis.compare.Fairness.Tied;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
 import java.util.List;

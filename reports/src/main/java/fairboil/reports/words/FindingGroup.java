@@ -1,48 +1,38 @@
 package fairboil.reports.words;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Fix;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.Severity;
-import fairboil.ingest.finding.SheetRow;
+import fairboil.ingest.finding.Template;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
- * Findings that say the same of several places, told once. Those that differ only in the number
- * that they start with, such as {@code 13 lone spikes were set aside}, are alike too, and so are
- * those that the same sheet row would mend.
+ * Findings that say the same of several places, said once. Those that differ only in their counts,
+ * such as {@code 13 lone spikes were set aside}, are alike too, and so are those that the same row
+ * would settle.
  *
  * @param severity how much they matter
  * @param problem what is wrong, a clause
- * @param remedy what to do about it, a clause; empty where nothing need be done
+ * @param remedy what to do about it, a clause; {@link Message#NONE} where nothing need be done
  * @param places where; at least one, unmodifiable
- * @param mend the sheet row that would mend them, where one would
+ * @param mend what to type where, where that would settle them
  */
 public record FindingGroup(
-    Severity severity, String problem, String remedy, List<Place> places, Optional<SheetRow> mend) {
+    Severity severity, Message problem, Message remedy, List<Place> places, Optional<Fix> mend) {
 
-  private static final Pattern STARTS_WITH_COUNT =
-      Pattern.compile("([0-9]{1,9})( .+)", Pattern.DOTALL);
+  private static final Argument ANY_COUNT = Argument.count(0);
+  private static final Template OF_THE_FIRST = Template.of("{clause} (said of the first of these)");
 
   /** Copies the places. */
   public FindingGroup {
     places = List.copyOf(places);
-  }
-
-  /** What alike findings have in common. */
-  private static List<Object> likeness(Finding finding) {
-    String problem = finding.mend().isPresent() ? "" : withoutCount(finding.problem());
-    return List.of(finding.severity(), problem, finding.remedy(), finding.mend());
-  }
-
-  private static String withoutCount(String problem) {
-    Matcher matcher = STARTS_WITH_COUNT.matcher(problem);
-    return matcher.matches() ? matcher.group(2) : problem;
   }
 
   /** The findings, alike ones together, in the order in which the first of each kind comes. */
@@ -52,6 +42,17 @@ public record FindingGroup(
       groups.computeIfAbsent(likeness(finding), unseen -> new ArrayList<>()).add(finding);
     }
     return groups.values().stream().map(FindingGroup::together).toList();
+  }
+
+  /** What alike findings have in common. */
+  private static List<Object> likeness(Finding finding) {
+    Message said =
+        finding.mend().isPresent() ? Message.NONE : finding.problem().map(FindingGroup::anyCount);
+    return List.of(finding.severity(), said, finding.remedy(), finding.mend());
+  }
+
+  private static Argument anyCount(Argument argument) {
+    return argument instanceof Argument.Count ? ANY_COUNT : argument;
   }
 
   private static FindingGroup together(List<Finding> alike) {
@@ -64,21 +65,40 @@ public record FindingGroup(
         first.mend());
   }
 
-  private static String problem(List<Finding> alike) {
-    String first = alike.get(0).problem();
+  private static Message problem(List<Finding> alike) {
+    Message first = alike.get(0).problem();
     if (alike.stream().allMatch(finding -> finding.problem().equals(first))) {
       return first;
     }
-    if (alike.get(0).mend().isPresent()) {
-      return first + " (said of the first of these)";
-    }
-    int[] counts = alike.stream().mapToInt(FindingGroup::count).sorted().toArray();
-    return counts[0] + " to " + counts[counts.length - 1] + withoutCount(first);
+    return alike.get(0).mend().isPresent()
+        ? OF_THE_FIRST.with(Argument.clause(first))
+        : withRanges(alike.stream().map(Finding::problem).toList());
   }
 
-  private static int count(Finding finding) {
-    Matcher matcher = STARTS_WITH_COUNT.matcher(finding.problem());
-    return matcher.matches() ? Integer.parseInt(matcher.group(1)) : 0;
+  /** The message of all, each of its counts from the fewest to the most. */
+  private static Message withRanges(List<Message> alike) {
+    Message first = alike.get(0);
+    List<Argument> arguments = new ArrayList<>();
+    for (int i = 0; i < first.arguments().size(); i++) {
+      int at = i;
+      arguments.add(range(alike.stream().map(each -> each.arguments().get(at)).toList()));
+    }
+    return new Message(first.template(), arguments);
+  }
+
+  private static Argument range(List<Argument> alike) {
+    Argument first = alike.get(0);
+    if (first instanceof Argument.Count) {
+      List<Argument.Count> counts = alike.stream().map(Argument.Count.class::cast).toList();
+      return new Argument.Count(
+          counts.stream().mapToLong(Argument.Count::low).min().orElseThrow(),
+          counts.stream().mapToLong(Argument.Count::high).max().orElseThrow());
+    }
+    if (first instanceof Argument.Clause) {
+      return Argument.clause(
+          withRanges(alike.stream().map(each -> ((Argument.Clause) each).message()).toList()));
+    }
+    return first;
   }
 
   /** How many findings of each severity there are, such as {@code 1 error and 3 notes}. */

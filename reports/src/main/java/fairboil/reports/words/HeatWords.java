@@ -11,7 +11,7 @@ import fairboil.analysis.run.LagUndone;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.choice.Lid;
 import fairboil.ingest.choice.NormaliseBy;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
 import java.util.Comparator;

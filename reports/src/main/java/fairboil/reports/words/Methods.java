@@ -2,7 +2,7 @@ package fairboil.reports.words;
 
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.sensor.BeadRadiation;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.List;
 import java.util.Optional;
 

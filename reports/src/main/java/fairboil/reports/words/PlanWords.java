@@ -6,7 +6,7 @@ import fairboil.analysis.plan.Basis;
 import fairboil.analysis.plan.Plan;
 import fairboil.analysis.plan.Spread;
 import fairboil.analysis.plan.Wish;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -9,7 +9,7 @@ import fairboil.analysis.precision.Repeatability.Level;
 import fairboil.analysis.precision.Repeated;
 import fairboil.analysis.precision.Round;
 import fairboil.analysis.precision.Round.AtSite;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;

@@ -11,7 +11,7 @@ import fairboil.analysis.precision.Repeatability.Level;
 import fairboil.analysis.protocol.RunProtocol;
 import fairboil.analysis.protocol.RunProtocol.Departure;
 import fairboil.analysis.protocol.Without;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;

@@ -7,7 +7,7 @@ import fairboil.analysis.compare.FairnessFinder;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.References;
 import fairboil.ingest.choice.NormaliseBy;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;

@@ -9,7 +9,7 @@ import fairboil.analysis.run.RunResult;
 import fairboil.analysis.run.TimedEvent;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.choice.Role;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;

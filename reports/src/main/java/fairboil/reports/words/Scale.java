@@ -1,7 +1,7 @@
 package fairboil.reports.words;
 
 import fairboil.ingest.choice.DisplayUnits;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.quantity.Unit;
 
 /**

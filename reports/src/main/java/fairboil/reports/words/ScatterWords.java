@@ -1,7 +1,7 @@
 package fairboil.reports.words;
 
 import fairboil.analysis.precision.Repeatability;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import java.util.Optional;
 
 /** What is said of scatter. */

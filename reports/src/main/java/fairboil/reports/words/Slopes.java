@@ -2,7 +2,7 @@ package fairboil.reports.words;
 
 import fairboil.analysis.effect.EffectRow;
 import fairboil.analysis.figure.Interval;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 
 /**
  * Slopes as people read them. They carry a digit more than other values: so much hangs on where

@@ -2,6 +2,7 @@ package fairboil.reports.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import java.io.PrintWriter;
@@ -26,7 +27,7 @@ class FindingListTest {
         .isEqualTo(
             "logs/1.csv, line 1; logs/2.csv, line 1; logs/3.csv, line 1 and 497 more places:"
                 + " warning: it has no unit. Write one.\n");
-    assertThat(new FindingList(findings).summary()).contains("500 warnings");
+    assertThat(new FindingList(findings, DisplayUnits.METRIC).summary()).contains("500 warnings");
   }
 
   @Test
@@ -37,7 +38,7 @@ class FindingListTest {
 
   private static String printed(List<Finding> findings) {
     StringWriter text = new StringWriter();
-    new FindingList(findings).printAll(new PrintWriter(text, true));
+    new FindingList(findings, DisplayUnits.METRIC).printAll(new PrintWriter(text, true));
     return text.toString().replace(System.lineSeparator(), "\n");
   }
 }

@@ -77,13 +77,13 @@ class NotSeenCommandTest {
   private void assertNothingIsSaidToHaveFailed(String said) throws IOException {
     String page = written("index.html");
     for (String text : List.of(said, page, written("quote/critic.md"))) {
-      assertThat(text)
-          .doesNotContain("boiled in none")
-          .doesNotContain("did not boil and");
+      assertThat(text).doesNotContain("boiled in none").doesNotContain("did not boil and");
     }
     assertThat(said).contains("whether the water boiled was not seen in any run");
     assertThat(page).contains("<dt>boiled</dt><dd>not seen</dd>");
-    assertThat(written("tables/claims.csv")).contains("not settled", "in none of").doesNotContain("contradicted");
+    assertThat(written("tables/claims.csv"))
+        .contains("not settled", "in none of")
+        .doesNotContain("contradicted");
     assertThat(written("tables/builds.csv")).contains("boil_not_seen");
     assertThat(written("tables/runs.csv")).contains(",not seen,");
   }
@@ -135,8 +135,7 @@ class NotSeenCommandTest {
     }
     write("stopwatch.csv", marks.toString());
     String said = report();
-    assertThat(said)
-        .contains("the water boiled in 6 of 6 runs, and in 24 more it was not seen");
+    assertThat(said).contains("the water boiled in 6 of 6 runs, and in 24 more it was not seen");
     assertThat(written("index.html")).contains("6 of 6, 24 not seen");
     assertThat(written("tables/claims.csv")).contains("not settled", "In 24 more runs nobody saw");
   }

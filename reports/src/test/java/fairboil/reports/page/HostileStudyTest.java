@@ -89,6 +89,6 @@ class HostileStudyTest {
         noted,
         List.of(
             Finding.error(Place.of(text, 1, text), text, text)
-                .mendedBy(new SheetRow("sensors.csv", Map.of("column", text)))));
+                .mendedBy(SheetRow.of("sensors.csv", Map.of("column", text)))));
   }
 }

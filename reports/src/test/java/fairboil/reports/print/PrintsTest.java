@@ -188,7 +188,7 @@ class PrintsTest {
         .extracting(Fault::part)
         .containsExactly("the run sheet", "the run sheet");
     assertThat(job.findings())
-        .extracting(Finding::problem)
+        .extracting(finding -> finding.problem().toString())
         .contains("this program failed at the run sheet, so that is left out");
   }
 

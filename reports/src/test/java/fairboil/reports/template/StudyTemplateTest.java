@@ -35,7 +35,8 @@ class StudyTemplateTest {
     assertThat(study.runs()).isEmpty();
     assertThat(study.findings())
         .singleElement()
-        .satisfies(finding -> assertThat(finding.problem()).isEqualTo("it holds no run"));
+        .satisfies(
+            finding -> assertThat(finding.problem().toString()).isEqualTo("it holds no run"));
   }
 
   /** The example of each column is one that the column itself can read. */

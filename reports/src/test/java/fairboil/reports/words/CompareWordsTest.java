@@ -16,7 +16,7 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.model.RankSum;
 import fairboil.analysis.precision.Repeatability;
 import fairboil.ingest.choice.DisplayUnits;
-import fairboil.ingest.quantity.Dimension;
+import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.SampleResults;
 import java.util.List;
 import java.util.Optional;

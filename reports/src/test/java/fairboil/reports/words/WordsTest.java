@@ -3,9 +3,12 @@ package fairboil.reports.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairboil.analysis.run.Inclusion;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.Severity;
+import fairboil.ingest.finding.Template;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -80,15 +83,21 @@ class WordsTest {
     assertThat(FindingGroup.counts(List.of())).isEqualTo("no findings");
   }
 
+  private static final Template SPIKES = Template.of("{count|lone spike} were set aside");
+
   @Test
   void findingsThatDifferOnlyInTheirCountAreAlike() {
     List<Finding> findings =
-        Stream.of("13 lone spikes were set aside", "5 lone spikes were set aside")
-            .map(problem -> Finding.note(Place.of("log.csv"), problem, ""))
+        Stream.of(13, 5)
+            .map(spikes -> SPIKES.with(Argument.count(spikes)))
+            .map(problem -> Finding.note(Place.of("log.csv"), problem, Message.NONE))
             .toList();
     assertThat(FindingGroup.of(findings))
         .singleElement()
-        .satisfies(it -> assertThat(it.problem()).isEqualTo("5 to 13 lone spikes were set aside"));
+        .satisfies(
+            it ->
+                assertThat(it.problem().toString())
+                    .isEqualTo("5 to 13 lone spikes were set aside"));
     List<Finding> runs =
         Stream.of("run 13 has no log", "run 5 has no log")
             .map(problem -> Finding.note(Place.of("runs.csv"), problem, ""))

@@ -93,7 +93,7 @@ class WorkbookFuzzTest {
       for (Tab tab : workbook.tabs()) {
         Grid grid = workbook.grid(tab);
         assertThat(grid.findings())
-            .allSatisfy(finding -> assertThat(finding.problem()).isNotBlank());
+            .allSatisfy(finding -> assertThat(finding.problem().toString()).isNotBlank());
         workbook.text(tab, new ArrayList<>()).close();
       }
       return true;

@@ -1,4 +1,4 @@
-package fairboil.ingest.quantity;
+package fairboil.ingest.dimension;
 
 /**
  * The kinds of quantity that the program computes with, each with the one unit in which it is held.
