@@ -157,9 +157,11 @@ class UnreadCellsTest {
   void aRowThatCannotBeReadIsNotReplacedByAnother() throws IOException {
     write(
         "rings.csv",
-        "ring,build,design,datum,holes,wrap,height\n"
-            + "upper,,two-wall,top rim,4,200 mm,13 mm\n"
-            + "upper,K1,,botom rmi,8,200 mm,13 mm\n");
+        """
+        ring,build,design,datum,holes,wrap,height
+        upper,,two-wall,top rim,4,200 mm,13 mm
+        upper,K1,,botom rmi,8,200 mm,13 mm
+        """);
     assertThat(print().status()).isEqualTo(1);
     assertThat(text("hole-form-a4.pdf"))
         .contains("Without a form: ring upper")
@@ -180,9 +182,13 @@ class UnreadCellsTest {
   @Test
   void holesAreNotJudgedAgainstAGuess() throws IOException {
     String holes =
-        "build,ring,hole,along,height\n"
-            + "K1,upper,1,0 mm,13 mm\nK1,upper,2,50 mm,14 mm\n"
-            + "K1,upper,3,101 mm,13 mm\nK1,upper,4,150 mm,13 mm\n";
+        """
+        build,ring,hole,along,height
+        K1,upper,1,0 mm,13 mm
+        K1,upper,2,50 mm,14 mm
+        K1,upper,3,101 mm,13 mm
+        K1,upper,4,150 mm,13 mm
+        """;
     write("holes.csv", holes);
     write("rings.csv", HEAD + GOOD);
     Path out = temp.resolve("report");
@@ -207,8 +213,10 @@ class UnreadCellsTest {
     write("stopwatch.csv", "run,pot on,boil\n1,0:00,8:15\n2,0:00,8:40\n3,0:00,8:01\n");
     write(
         "claims.csv",
-        "claim,text,measure,relation,value,holds for\n"
-            + "C1,It boils.,boil time,at most,9 min,most burns ever\n");
+        """
+        claim,text,measure,relation,value,holds for
+        C1,It boils.,boil time,at most,9 min,most burns ever
+        """);
     Path out = temp.resolve("report");
     Ended ended = run("report", study.toString(), "--out", out.toString());
     assertThat(ended.status()).isEqualTo(1);
