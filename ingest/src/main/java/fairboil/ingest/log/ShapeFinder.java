@@ -225,13 +225,15 @@ final class ShapeFinder {
   }
 
   // The line right above the readings is one cell, but names if it is split in another way; the
-  // way that gives as many names as there are cells comes first.
+  // way that gives as many names as there are cells comes first. Where commas part the rows, they
+  // may be decimal ones.
   private Optional<Sample.Line> headerPartedOtherwise(int first) {
     int above = first - 1;
     while (above >= 0 && row(above).type() == Sample.Type.BLANK) {
       above--;
     }
-    if (above < 0 || row(above).type() != Sample.Type.CELLS || row(above).filled() != 1) {
+    boolean commas = sample.separator().takesComma();
+    if (commas || above < 0 || row(above).type() != Sample.Type.CELLS || row(above).filled() != 1) {
       return Optional.empty();
     }
     Sample.Line line = row(above);
