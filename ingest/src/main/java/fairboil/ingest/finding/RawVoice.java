@@ -1,6 +1,9 @@
 package fairboil.ingest.finding;
 
-/** Numbers as they are held, for tests and traces: nothing is rounded and no unit is changed. */
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Numbers for tests and traces: values as they are held, in no unit but that. */
 final class RawVoice implements Voice {
 
   @Override
@@ -20,9 +23,11 @@ final class RawVoice implements Voice {
 
   @Override
   public String number(Argument.Bare number) {
-    return number.decimals() == 0
-        ? Long.toString(Math.round(number.value()))
-        : Double.toString(number.value());
+    return number.decimals() < 0
+        ? Double.toString(number.value())
+        : BigDecimal.valueOf(number.value())
+            .setScale(number.decimals(), RoundingMode.HALF_EVEN)
+            .toPlainString();
   }
 
   @Override
