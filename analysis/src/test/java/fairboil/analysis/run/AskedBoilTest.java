@@ -57,7 +57,7 @@ class AskedBoilTest {
         .satisfies(
             finding -> {
               assertThat(finding.place().file()).isEqualTo("stopwatch.csv");
-              assertThat(finding.problem()).contains("8 h 13 min after pot on");
+              assertThat(finding.problem().toString()).contains("8 h 13 min after pot on");
             });
   }
 
@@ -87,8 +87,8 @@ class AskedBoilTest {
         .satisfies(
             finding -> {
               assertThat(finding.place().file()).isEqualTo("logs/A-1.csv");
-              assertThat(finding.problem()).contains("after lit").contains("is not used");
-              assertThat(finding.remedy()).contains("log of run A-1");
+              assertThat(finding.problem().toString()).contains("after lit").contains("is not used");
+              assertThat(finding.remedy().toString()).contains("log of run A-1");
             });
   }
 }
