@@ -87,7 +87,9 @@ class AskedBoilTest {
         .satisfies(
             finding -> {
               assertThat(finding.place().file()).isEqualTo("logs/A-1.csv");
-              assertThat(finding.problem().toString()).contains("after lit").contains("is not used");
+              assertThat(finding.problem().toString())
+                  .contains("after lit")
+                  .contains("is not used");
               assertThat(finding.remedy().toString()).contains("log of run A-1");
             });
   }
