@@ -26,12 +26,17 @@ final class Gaps {
     boolean even = isEven(header);
     for (Sample.Line row : shape.rows()) {
       String gaps = of(shape, row);
-      boolean alike = gaps.equals(header) || (even && isEven(gaps));
-      if (!alike && !onlyBehindTimes(shape, row, header, gaps)) {
+      boolean commas = gaps.indexOf(COMMA) >= 0 && header.indexOf(COMMA) < 0;
+      boolean alike = gaps.equals(header) || (even && isEven(gaps) && !commas);
+      if (endsWithComma(row) || (!alike && !onlyBehindTimes(shape, row, header, gaps))) {
         return false;
       }
     }
     return true;
+  }
+
+  private static boolean endsWithComma(Sample.Line row) {
+    return row.cells().stream().anyMatch(cell -> cell.endsWith(","));
   }
 
   private static boolean onlyBehindTimes(
@@ -50,7 +55,7 @@ final class Gaps {
   }
 
   private static boolean isTime(String name) {
-    return HeaderName.words(name).stream().anyMatch(TimeWords::contains);
+    return TimeWords.someOf(HeaderName.words(name));
   }
 
   private static boolean isEven(String gaps) {

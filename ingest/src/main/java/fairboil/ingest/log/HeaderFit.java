@@ -23,15 +23,20 @@ enum HeaderFit {
     return fits ? AGREES : DISAGREES;
   }
 
-  // A name in quotation marks that was split at a mark within, or names of several words.
+  // Names that other marks part too, or one in quotation marks split at a mark within, or names of
+  // several words.
   private static boolean isTorn(TableShape shape) {
     Sample.Line header = shape.header().orElseThrow();
-    boolean quotes = header.cells().stream().anyMatch(cell -> cell.indexOf('"') >= 0);
+    boolean marks = !header.quoted() && header.cells().stream().anyMatch(HeaderFit::holdsMark);
     boolean spoken =
         shape.separator().collapses()
             && shape.place() != TableShape.HeaderPlace.PARTED_OTHERWISE
             && SpokenNames.areTorn(header.cells());
-    return quotes || spoken;
+    return marks || spoken;
+  }
+
+  private static boolean holdsMark(String name) {
+    return name.matches("(?s).*[\"\t|].*|.+;.+");
   }
 
   private static boolean hasWidth(TableShape shape) {
@@ -69,7 +74,7 @@ enum HeaderFit {
   /** Whether a name is that of a temperature. */
   static boolean isReading(String name) {
     HeaderName header = HeaderName.of(name, "");
-    boolean time = header.words().stream().anyMatch(TimeWords::contains);
+    boolean time = TimeWords.someOf(header.words());
     return !time && (header.saysTemperature() || RoleWords.of(header.words()).isPresent());
   }
 

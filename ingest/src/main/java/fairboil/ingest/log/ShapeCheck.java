@@ -96,19 +96,29 @@ final class ShapeCheck {
   }
 
   private static void tellWidth(TableShape shape, Place header, Remarks remarks) {
-    boolean otherwise = shape.place() == TableShape.HeaderPlace.PARTED_OTHERWISE;
-    String parted = shape.separator().label();
     remarks.error(
         header,
-        "this line has "
-            + Spell.count(shape.names(), isGapless(shape) ? "name" : "cell")
-            + (otherwise ? ", which " + parted + " do not part" : "")
-            + ", but most rows have "
-            + Spell.count(shape.width(), "cell")
-            + " (split at "
-            + parted
-            + "): which name belongs to which cell cannot be told, so the log was not read",
+        counts(shape)
+            + ": which name belongs to which cell cannot be told, so the log was not read",
         REMEDY);
+  }
+
+  private static String counts(TableShape shape) {
+    String parted = shape.separator().label();
+    if (shape.names() == shape.width()) {
+      return "the names on this line are not parted as the cells of the rows are (by "
+          + parted
+          + ")";
+    }
+    boolean otherwise = shape.place() == TableShape.HeaderPlace.PARTED_OTHERWISE;
+    return "this line has "
+        + Spell.count(shape.names(), isGapless(shape) ? "name" : "cell")
+        + (otherwise ? ", which " + parted + " do not part" : "")
+        + ", but most rows have "
+        + Spell.count(shape.width(), "cell")
+        + " (split at "
+        + parted
+        + ")";
   }
 
   // Between names may stand cells without one.

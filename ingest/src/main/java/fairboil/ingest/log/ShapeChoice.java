@@ -70,12 +70,25 @@ final class ShapeChoice {
   }
 
   private static boolean isBetter(Candidate candidate, Candidate best) {
-    if (candidate.agrees() == best.agrees()) {
-      return candidate.clearlyBeats(best);
+    if (isPartOf(candidate, best)) {
+      return false;
+    }
+    boolean part = isPartOf(best, candidate);
+    if (part || candidate.agrees() == best.agrees()) {
+      return part || candidate.clearlyBeats(best);
     }
     return candidate.agrees()
         ? candidate.score > best.score * ENOUGH
         : candidate.score * ENOUGH > best.score;
+  }
+
+  // Of two marks, the one that makes fewer cells stands within the cells of the other: commas in
+  // names and numbers.
+  private static boolean isPartOf(Candidate fewer, Candidate more) {
+    return more.fit != HeaderFit.NONE
+        && !fewer.shape.separator().collapses()
+        && fewer.shape.width() < more.shape.width()
+        && more.score > fewer.score * ENOUGH;
   }
 
   private static Optional<Candidate> best(Optional<Candidate> marks, Optional<Candidate> blanks) {
@@ -88,7 +101,10 @@ final class ShapeChoice {
   private static boolean mayFallApart(Candidate marks, Candidate blanks) {
     boolean more = blanks.shape.width() > marks.shape.width();
     return switch (marks.fit) {
-      case AGREES -> more && blanks.agrees() && blanks.clearlyBeats(marks);
+      case AGREES ->
+          more
+              && blanks.clearlyBeats(marks)
+              && (blanks.agrees() || marks.score < blanks.score * ENOUGH);
       case NONE -> blanks.agrees() ? marks.score <= blanks.score : blanks.clearlyBeats(marks);
       case DISAGREES -> more && blanks.agrees() && marks.score <= blanks.score * WELL;
     };

@@ -242,16 +242,13 @@ final class ShapeFinder {
         .filter(other -> row(first).text().indexOf(other.mark()) < 0)
         .flatMap(other -> resplit(line, line.text(), other).stream())
         .filter(names -> names.filled() > 1 && names.data() * 2 <= names.filled())
-        .filter(ShapeFinder::namesTimeOrReading)
+        .filter(ShapeFinder::namesTimeAndReading)
         .min(Comparator.comparingInt(names -> Math.abs(names.cells().size() - width)));
   }
 
-  private static boolean namesTimeOrReading(Sample.Line names) {
-    return names.cells().stream()
-        .map(HeaderName::words)
-        .anyMatch(
-            words ->
-                words.stream().anyMatch(TimeWords::contains) || RoleWords.of(words).isPresent());
+  private static boolean namesTimeAndReading(Sample.Line names) {
+    return names.cells().stream().map(HeaderName::words).anyMatch(TimeWords::someOf)
+        && names.cells().stream().anyMatch(HeaderFit::isReading);
   }
 
   // Empty for a line with quotation marks.
@@ -269,13 +266,12 @@ final class ShapeFinder {
       return header;
     }
     String bare = header.text().strip().replaceFirst("^[#%;/]+\\s*", "");
-    for (String pattern : List.of("\\s{2,}|\\t", "\\s+(?![(\\[])", "\\s*,\\s*")) {
-      List<String> names = List.of(bare.split(pattern, -1));
-      if (names.size() == width && !SpokenNames.areTorn(names)) {
-        return header.withCells(names);
-      }
-    }
-    return header;
+    return Stream.of("\\s{2,}|\\t", "\\s+(?![(\\[])", "\\s*,\\s*")
+        .map(pattern -> header.withCells(List.of(bare.split(pattern, -1))))
+        .filter(names -> names.cells().size() == width && !SpokenNames.areTorn(names.cells()))
+        .filter(names -> bare.indexOf(',') < 0 || namesTimeAndReading(names))
+        .findFirst()
+        .orElse(header);
   }
 
   // Names over names that repeat: those of the runs that stand side by side.

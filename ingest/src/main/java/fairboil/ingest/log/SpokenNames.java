@@ -34,8 +34,7 @@ final class SpokenNames {
     List<String> words = HeaderName.words(before);
     boolean temperature = UnitWords.ofTemperature(cell).isPresent() || startsWithTemperature(cell);
     boolean time = TimeWord.of(cell).filter(word -> cell.length() <= 3).isPresent();
-    return (RoleWords.of(words).isPresent() && temperature)
-        || (words.stream().anyMatch(TimeWords::contains) && time);
+    return (RoleWords.of(words).isPresent() && temperature) || (TimeWords.someOf(words) && time);
   }
 
   private static boolean startsWithTemperature(String cell) {

@@ -1,5 +1,6 @@
 package fairboil.ingest.log;
 
+import java.util.List;
 import java.util.Set;
 
 /** Words in a header that say that a column tells time. */
@@ -35,6 +36,11 @@ final class TimeWords {
 
   static boolean contains(String word) {
     return WORDS.contains(word);
+  }
+
+  /** Whether some of the words say so. */
+  static boolean someOf(List<String> words) {
+    return words.stream().anyMatch(WORDS::contains);
   }
 
   /** Whether a word says that time is counted from a start. */
