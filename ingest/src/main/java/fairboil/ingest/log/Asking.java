@@ -2,15 +2,16 @@ package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Fix;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.finding.SheetRow;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Unit;
+import fairboil.ingest.sheet.Sensor;
 import fairboil.ingest.sheet.SensorsSheet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Asks what a log leaves unsaid of its columns, with the very row of {@code sensors.csv}. */
 final class Asking {
@@ -63,29 +64,23 @@ final class Asking {
   private void askUnit(ChannelReader channel) {
     ChannelPlan plan = channel.plan();
     Role role = plan.role().orElseThrow();
-    Optional<Unit> guess = guess(channel);
-    String problem = "the unit of this column is not said; it holds " + channel.words();
-    String remedy =
-        "write it in the header, as in "
-            + plan.column().header().bare()
-            + " (°C), or say it in sensors.csv";
+    Optional<Fix> fix = answer(channel, role, guess(channel));
+    Argument held = Argument.clause(channel.words());
+    Message remedy =
+        AskingSays.SAY_UNIT.with(Arguments.SENSORS, Argument.name(plan.column().header().bare()));
     if (role == Role.FLAME || role == Role.WATER) {
-      remarks.error(place(channel), problem, remedy, answer(channel, role.label(), guess));
+      remarks.error(place(channel), AskingSays.UNIT_UNSAID.with(held), remedy, fix);
     } else {
-      remarks.warning(
-          place(channel),
-          problem + ", and was not used",
-          remedy,
-          answer(channel, role.label(), guess));
+      remarks.warning(place(channel), AskingSays.UNIT_UNSAID_UNUSED.with(held), remedy, fix);
     }
   }
 
-  /** The row to paste about a column, with its scale where its numbers call for one. */
-  private static SheetRow answer(ChannelReader channel, String role, Optional<Unit> unit) {
-    SheetRow row = row(channel.plan().column(), role, unit);
+  /** What to type about a column, with its scale where its numbers call for one. */
+  private static Optional<Fix> answer(ChannelReader channel, Role role, Optional<Unit> unit) {
+    SensorFix fix = fix(channel.plan(), role.label(), unit);
     return Scales.mayBeLacking(channel.plan(), channel.range())
-        ? Scales.of(channel.plan(), channel.range()).row(row)
-        : row;
+        ? fix.with(SensorsSheet.SCALE, Scales.of(channel.plan(), channel.range()).cell()).fix()
+        : fix.fix();
   }
 
   // A flame's range tells little: then the water's unit, if its range tells that.
@@ -109,38 +104,43 @@ final class Asking {
   private void askRoles(List<ChannelReader> open) {
     if (open.isEmpty()) {
       remarks.error(
-          remarks.line(headerLine),
-          "no column of this log holds temperatures",
-          "check that this is the log of the run");
+          remarks.line(headerLine), AskingSays.NO_TEMPERATURES.with(), AskingSays.CHECK_LOG.with());
       return;
     }
-    List<ChannelReader> temperatures =
-        open.stream().filter(channel -> saysTemperature(channel)).toList();
-    List<ChannelReader> unnamed = open.stream().filter(channel -> !isCounter(channel)).toList();
-    List<ChannelReader> others = unnamed.isEmpty() ? open : unnamed;
-    List<ChannelReader> candidates = temperatures.isEmpty() ? others : temperatures;
+    List<ChannelReader> candidates = candidates(open);
     List<ChannelReader> offered = offered(candidates);
-    String ranges =
-        candidates.stream()
-            .map(channel -> channel.plan().column().name() + " holds " + channel.words())
-            .collect(Collectors.joining("; "));
     if (offered.isEmpty()) {
       remarks.error(
           remarks.line(headerLine),
-          "no column of this log seems to hold temperatures; " + ranges,
-          "check that this is the log of the run; if one of them is the flame or the water, say so"
-              + " in sensors.csv, with its unit and scale");
+          AskingSays.NONE_SEEMS.with(ranges(candidates)),
+          AskingSays.CHECK_OR_SAY.with(Arguments.SENSORS));
       return;
     }
     ChannelReader likely = hottest(offered);
     remarks.error(
         remarks.line(headerLine),
-        "no column is called flame or water; " + ranges,
-        "say in sensors.csv which column is the flame and which the water, a row each",
-        answer(likely, likely.likeness().likelyRole(), unit(likely)));
-    offered.stream()
-        .filter(channel -> channel != likely && !channel.likeness().likelyRole().isEmpty())
-        .forEach(this::suggest);
+        AskingSays.NONE_CALLED.with(ranges(candidates)),
+        AskingSays.SAY_WHICH.with(Arguments.SENSORS),
+        likely.likeness().likelyRole().flatMap(role -> answer(likely, role, unit(likely))));
+    offered.stream().filter(channel -> channel != likely).forEach(this::suggest);
+  }
+
+  private static List<ChannelReader> candidates(List<ChannelReader> open) {
+    List<ChannelReader> temperatures = open.stream().filter(Asking::saysTemperature).toList();
+    List<ChannelReader> unnamed = open.stream().filter(channel -> !isCounter(channel)).toList();
+    List<ChannelReader> others = unnamed.isEmpty() ? open : unnamed;
+    return temperatures.isEmpty() ? others : temperatures;
+  }
+
+  private static Argument ranges(List<ChannelReader> channels) {
+    return new Argument.Listed(
+        channels.stream().map(Asking::columnHolds).toList(), Argument.Joining.SEMICOLON);
+  }
+
+  private static Argument columnHolds(ChannelReader channel) {
+    return Argument.clause(
+        AskingSays.COLUMN_HOLDS.with(
+            Argument.name(channel.plan().column().name()), Argument.clause(channel.words())));
   }
 
   // A set point, a pressure, a count of time or what never changes is not offered beside what may
@@ -184,11 +184,15 @@ final class Asking {
   }
 
   private void suggest(ChannelReader channel) {
+    channel.likeness().likelyRole().ifPresent(role -> tell(channel, AskingSays.HOLDS, role));
+  }
+
+  private void tell(ChannelReader channel, Template holds, Role role) {
     remarks.note(
         place(channel),
-        "this column holds " + channel.words(),
-        "if it is the " + channel.likeness().likelyRole() + ", say so in sensors.csv",
-        answer(channel, channel.likeness().likelyRole(), unit(channel)));
+        holds.with(Argument.clause(channel.words())),
+        AskingSays.IF_ROLE.with(Argument.word(role.label()), Arguments.SENSORS),
+        answer(channel, role, unit(channel)));
   }
 
   private static ChannelReader hottest(List<ChannelReader> channels) {
@@ -204,23 +208,21 @@ final class Asking {
   private void tellUnused(List<ChannelReader> open, Role missing, boolean both) {
     for (ChannelReader channel : open) {
       if (saysTemperature(channel) && !both) {
-        remarks.note(
-            place(channel),
-            "this column was not used; it holds " + channel.words(),
-            "if it is the " + missing.label() + ", say so in sensors.csv",
-            answer(channel, missing.label(), unit(channel)));
+        tell(channel, AskingSays.UNUSED, missing);
       }
     }
   }
 
-  /** A row of {@code sensors.csv} about a column. */
-  static SheetRow row(LogColumn column, String role, Optional<Unit> unit) {
-    Map<String, String> cells = new LinkedHashMap<>();
-    cells.put(
-        SensorsSheet.COLUMN.name(),
-        column.header().written().isEmpty() ? column.number() : column.name());
-    cells.put(SensorsSheet.ROLE.name(), role);
-    cells.put(SensorsSheet.UNIT.name(), unit.map(Unit::symbol).orElse(""));
-    return SheetRow.of(SensorsSheet.SCHEMA.file(), cells);
+  /** What to type into {@code sensors.csv} about a column. */
+  static SensorFix fix(ChannelPlan plan, String role, Optional<Unit> unit) {
+    return fix(plan.column(), plan.sensor(), role, unit);
+  }
+
+  /** What to type into {@code sensors.csv} about a column without a plan. */
+  static SensorFix fix(LogColumn column, Optional<Sensor> known, String role, Optional<Unit> unit) {
+    String called = column.header().written().isEmpty() ? column.number() : column.name();
+    return new SensorFix(called, known)
+        .with(SensorsSheet.ROLE, role)
+        .with(SensorsSheet.UNIT, unit.map(Unit::symbol).orElse(""));
   }
 }

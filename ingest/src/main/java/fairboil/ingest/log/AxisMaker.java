@@ -1,10 +1,25 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Template;
 import java.util.OptionalDouble;
 import tech.tablesaw.api.DoubleColumn;
 
 /** Makes the time axis of the readings that belong to a run. */
 final class AxisMaker {
+
+  private static final Template SPREAD =
+      Template.of("{count|reading} share each time, so they were spread evenly over {value}");
+  private static final Template COARSE =
+      Template.of(
+          "{count|reading has|readings have} the time of the one before, of {count} in all: the"
+              + " times, written to {value}, are too coarse");
+  private static final Template WRITE_SECONDS =
+      Template.of("have the logger write seconds, or decimals of them");
+  private static final Template HOLES =
+      Template.of(
+          "the log has {count|hole} of more than 3 intervals; the longest, of {value}, ends on this"
+              + " line");
 
   private static final double DAY = 86_400;
   private static final double STEADY = 0.8;
@@ -67,21 +82,15 @@ final class AxisMaker {
       spread(seconds, starts, usual);
       remarks.note(
           remarks.line(lines.of(run.indexOf(0))),
-          usual
-              + " readings have each time: they were spread evenly over "
-              + Spell.number(clock.resolution())
-              + " s",
-          "");
+          SPREAD.with(Argument.count(usual), Arguments.seconds(clock.resolution())));
     } else if (doubles * 10 > seconds.length) {
       remarks.note(
           remarks.line(lines.of(run.indexOf(0))),
-          doubles
-              + " of "
-              + seconds.length
-              + " readings have the time of the one before: the times, written to "
-              + Spell.number(clock.resolution())
-              + " s, are too coarse",
-          "have the logger write seconds, or decimals of them");
+          COARSE.with(
+              Argument.count(doubles),
+              Argument.count(seconds.length),
+              Arguments.seconds(clock.resolution())),
+          WRITE_SECONDS.with());
     }
   }
 
@@ -148,11 +157,7 @@ final class AxisMaker {
     if (holes > 0) {
       remarks.note(
           remarks.line(lines.of(run.indexOf(longest))),
-          Spell.count(holes, "hole")
-              + " of more than 3 intervals in the log, the longest of "
-              + Spell.number(length(seconds, longest))
-              + " s before this line",
-          "");
+          HOLES.with(Argument.count(holes), Arguments.seconds(length(seconds, longest))));
     }
   }
 

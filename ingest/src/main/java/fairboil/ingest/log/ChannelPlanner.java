@@ -4,8 +4,10 @@ import static java.util.stream.Collectors.toSet;
 
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.finding.SheetRow;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Sensor;
@@ -18,10 +20,30 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /** Decides which columns of a log hold the flame, the water and the air, and in which unit. */
 final class ChannelPlanner {
+
+  private static final Template SEVERAL = Template.of("{count|column} say {word}: {list}");
+  private static final Template SEVERAL_UNUSED =
+      Template.of("{count|column} say {word}: {list}; none of them was used");
+  private static final Template WHICH_ONE = Template.of("in {sheet}, type which one is the {word}");
+  private static final Template TWINS_DIFFER =
+      Template.of(
+          "this column differs from {name} by up to {value}, though both should be the same"
+              + " temperature");
+  private static final Template CHECK_LOGGER = Template.of("check the logger; {name} was used");
+  private static final Template ROW_USED =
+      Template.of("the log's header says {name}, this row says {word}: this row was used");
+  private static final Template HEADER_USED =
+      Template.of(
+          "the log's header says {name}, this row says {word} for all logs: the header was used");
+  private static final Template NAME_LOG =
+      Template.of("if the header is wrong, type the name of the log in the column log");
+  private static final Template UNIT_ABOVE =
+      Template.of(
+          "the lines before the table say {word}; it was used for temperatures without a unit in"
+              + " their header");
 
   /** The most columns whose range is told when a role is asked for. */
   private static final int MOST_ASKED = 8;
@@ -131,19 +153,19 @@ final class ChannelPlanner {
   private void askWhich(List<LogColumn> named, Role role) {
     boolean needed = role == Role.FLAME || role == Role.WATER;
     ambiguous |= needed;
-    String problem =
-        Spell.count(named.size(), "column")
-            + " say "
-            + role.label()
-            + ": "
-            + named.stream().map(LogColumn::name).collect(Collectors.joining(", "));
-    String remedy = "say in sensors.csv which one is the " + role.label();
-    SheetRow row = Asking.row(named.get(0), role.label(), named.get(0).header().unit());
+    SensorFix fix =
+        Asking.fix(named.get(0), Optional.empty(), role.label(), named.get(0).header().unit());
+    Message remedy = WHICH_ONE.with(Arguments.SENSORS, Argument.word(role.label()));
     if (needed) {
-      remarks.error(headerPlace(), problem, remedy, row);
+      remarks.error(headerPlace(), say(SEVERAL, named, role), remedy, fix.fix());
     } else {
-      remarks.warning(headerPlace(), problem + "; none of them was used", remedy, row);
+      remarks.warning(headerPlace(), say(SEVERAL_UNUSED, named, role), remedy, fix.fix());
     }
+  }
+
+  private static Message say(Template several, List<LogColumn> named, Role role) {
+    return several.with(
+        Argument.count(named.size()), Argument.word(role.label()), Arguments.names(named));
   }
 
   private void noteTwin(List<LogColumn> named) {
@@ -158,12 +180,10 @@ final class ChannelPlanner {
     if (farthest > 1) {
       remarks.warning(
           headerPlace().column(other.name()),
-          "this column differs from "
-              + used.name()
-              + " by up to "
-              + Spell.number(Math.rint(farthest * 10) / 10)
-              + " K, though both should be the same temperature",
-          "check the logger; " + used.name() + " was used");
+          TWINS_DIFFER.with(
+              Argument.name(used.name()),
+              Argument.value(farthest, 0.2, Dimension.TEMPERATURE_DIFFERENCE)),
+          CHECK_LOGGER.with(Argument.name(used.name())));
     }
   }
 
@@ -223,12 +243,9 @@ final class ChannelPlanner {
     boolean named = sensor.row().value(SensorsSheet.LOG).isPresent();
     remarks.note(
         sensor.row().place(SensorsSheet.UNIT),
-        "the log's header says "
-            + column.name()
-            + ", this row says "
-            + told.get().symbol()
-            + (named ? ": this row was followed" : " for all logs: the header was followed"),
-        named ? "" : "if the header is wrong, name the log under log");
+        (named ? ROW_USED : HEADER_USED)
+            .with(Argument.name(column.name()), Argument.word(told.get().symbol())),
+        named ? Message.NONE : NAME_LOG.with());
     return named ? told : stated;
   }
 
@@ -261,13 +278,7 @@ final class ChannelPlanner {
       return Optional.empty();
     }
     Unit unit = units.iterator().next();
-    remarks.note(
-        remarks.file(),
-        "the lines before the table say "
-            + unit.symbol()
-            + ": taken for temperatures without a"
-            + " unit in their header",
-        "");
+    remarks.note(remarks.file(), UNIT_ABOVE.with(Argument.word(unit.symbol())));
     return Optional.of(unit);
   }
 }

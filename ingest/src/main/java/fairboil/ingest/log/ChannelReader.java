@@ -1,7 +1,13 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Unit;
+import fairboil.ingest.sheet.SensorsSheet;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -25,11 +31,14 @@ final class ChannelReader {
 
   private static final double JUMP = 20;
 
+  private static final Template SCALED = Template.of("{clause}; {clause}");
+
   private final ChannelPlan plan;
   private final boolean kept;
   private final char mark;
   private final double least;
   private final double most;
+  private final int scaleDecimals;
   private final Series values = new Series();
   private final ValueRange range;
   private final NumberScanner numbers = new NumberScanner();
@@ -38,7 +47,7 @@ final class ChannelReader {
   private boolean oddDecimals;
 
   private long outside;
-  private double firstOutside;
+  private String firstOutside = "";
   private int firstOutsideLine;
 
   private long zeros;
@@ -50,13 +59,14 @@ final class ChannelReader {
   private boolean thousands;
 
   private int unitChangeLine;
-  private String unitChange = "";
+  private Optional<Unit> unitChange = Optional.empty();
 
   ChannelReader(ChannelPlan plan) {
     this.plan = plan;
     this.range = new ValueRange(plan.role());
     this.kept = plan.isKept();
     this.mark = plan.column().mark();
+    this.scaleDecimals = ValueRange.decimalsOf(plan.scale());
     double cold = kept ? plan.written(FaultCodes.least(plan.dimension())) : 0;
     double hot = kept ? plan.written(FaultCodes.most(plan.dimension())) : 0;
     this.least = Math.min(cold, hot);
@@ -83,12 +93,13 @@ final class ChannelReader {
   }
 
   /** The range in words with its unit, or with the unit that it looks like. */
-  String words() {
+  Message words() {
     if (plan.unit().isPresent()) {
-      return range.words() + " " + plan.unit().get().symbol();
+      return range.values(plan.unit().get());
     }
     return Scales.mayBeLacking(plan, range)
-        ? range.words() + ": " + Scales.of(plan, range).words()
+        ? SCALED.with(
+            Argument.clause(range.numbers()), Argument.clause(Scales.of(plan, range).words()))
         : range.guess();
   }
 
@@ -118,21 +129,21 @@ final class ChannelReader {
     int to = cells.end(cell);
     if (numbers.scan(text, from, to, mark) || hasUnitBehind(text, from, to, line)) {
       plan.unitColumn().ifPresent(column -> checkUnit(cells.string(column), line));
-      return take(line);
+      return take(cells, cell, line);
     }
     return readWords(cells.string(cell), line);
   }
 
-  private double take(int line) {
+  private double take(LineCells cells, int cell, int line) {
     double written = numbers.value();
     if (FaultCodes.contains(written)) {
       return FAULT;
     }
-    range.add(written * plan.scale());
+    range.add(written * plan.scale(), numbers.decimals() + scaleDecimals);
     countZero(written);
     if (kept && !(written >= least && written <= most)) {
       if (outside++ == 0) {
-        firstOutside = written;
+        firstOutside = cells.string(cell);
         firstOutsideLine = line;
       }
       return FAULT;
@@ -168,7 +179,7 @@ final class ChannelReader {
   private void checkUnit(Unit unit, int line) {
     if (plan.unit().isPresent() && plan.unit().get() != unit && unitChangeLine == 0) {
       unitChangeLine = line;
-      unitChange = plan.unit().get().symbol() + " to " + unit.symbol();
+      unitChange = Optional.of(unit);
     }
   }
 
@@ -215,45 +226,47 @@ final class ChannelReader {
 
   /** Says what was odd in the column; false if it cannot be used because of it. */
   boolean judge(Remarks remarks) {
-    String name = plan.column().name();
-    if (unitChangeLine > 0) {
-      remarks.error(
-          remarks.cell(unitChangeLine, name),
-          "the unit changes from " + unitChange + " on this line, so the column was not used",
-          "split the log there, or convert one part");
+    Place column = remarks.file().column(plan.column().name());
+    Place firstOdd = remarks.cell(firstTextLine, plan.column().name());
+    if (unitChange.isPresent()) {
+      tellUnitChange(unitChange.get(), remarks);
       return false;
     }
     if (thousands) {
       remarks.error(
-          remarks.cell(firstTextLine, name),
-          "numbers such as "
-              + Spell.quoted(firstText)
-              + " have a thousands mark: the column was not"
-              + " used",
-          "export the log again without thousands marks");
+          firstOdd,
+          ChannelSays.THOUSANDS.with(Arguments.cell(firstText)),
+          ChannelSays.NO_THOUSANDS.with());
       return false;
     }
     if (kept && maybeThousands()) {
-      remarks.error(
-          remarks.file().column(name),
-          "the numbers of this column have three decimals or none: whether the mark before the"
-              + " three parts thousands or decimals cannot be told, so the column was not used",
-          "export the log again with the same number of decimals in every row");
+      remarks.error(column, ChannelSays.MAYBE_THOUSANDS.with(), ChannelSays.SAME_DECIMALS.with());
       return false;
     }
     if (kept && outside * 2 > range.count()) {
-      tellUnbelievable(remarks);
+      tellImpossible(column, remarks);
       return false;
     }
     if (kept && range.count() == 0 && texts > 0) {
       remarks.error(
-          remarks.cell(firstTextLine, name),
-          "this column has no number in it, only text such as " + Spell.quoted(firstText),
-          "check that the log was exported whole, or name the right column in sensors.csv");
+          firstOdd,
+          ChannelSays.ONLY_TEXT.with(Arguments.cell(firstText)),
+          ChannelSays.CHECK_EXPORT.with(Arguments.SENSORS));
       return false;
     }
-    tellFaults(remarks);
+    if (kept) {
+      tellFaults(column, remarks);
+      tellTexts(firstOdd, remarks);
+    }
     return true;
+  }
+
+  private void tellUnitChange(Unit other, Remarks remarks) {
+    remarks.error(
+        remarks.cell(unitChangeLine, plan.column().name()),
+        ChannelSays.UNIT_CHANGES.with(
+            Argument.word(plan.unit().orElseThrow().symbol()), Argument.word(other.symbol())),
+        ChannelSays.SPLIT.with());
   }
 
   // 998 and 1,012: a decimal comma would have given 998,000.
@@ -262,63 +275,58 @@ final class ChannelReader {
     return both && range.highest() >= 100 && plan.scale() == 1;
   }
 
-  private void tellUnbelievable(Remarks remarks) {
-    String name = plan.column().name();
-    String problem =
-        "most numbers of this column ("
-            + range.words()
-            + ") are outside "
-            + FaultCodes.possible(plan.unit().orElseThrow())
-            + ", so it was not used";
-    if (Scales.mayBeLacking(plan, range)) {
-      Scales scales = Scales.of(plan, range);
-      String role = plan.role().map(Role::label).orElse("");
+  // In the log's own unit, which may be what is wrong.
+  private void tellImpossible(Place place, Remarks remarks) {
+    Argument numbers = Argument.clause(range.numbers());
+    Argument possible = Argument.clause(FaultCodes.possible(plan.unit().orElseThrow()));
+    if (!Scales.mayBeLacking(plan, range)) {
       remarks.error(
-          remarks.file().column(name),
-          problem + "; " + scales.words(),
-          "say its scale in sensors.csv",
-          scales.row(Asking.row(plan.column(), role, plan.unit())));
-    } else {
-      remarks.error(
-          remarks.file().column(name), problem, "check its unit, or say its scale in sensors.csv");
+          place,
+          ChannelSays.IMPOSSIBLE.with(numbers, possible),
+          ChannelSays.CHECK_UNIT.with(Arguments.SENSORS));
+      return;
+    }
+    Scales scales = Scales.of(plan, range);
+    remarks.error(
+        place,
+        ChannelSays.IMPOSSIBLE_UNSCALED.with(numbers, possible, Argument.clause(scales.words())),
+        ChannelSays.SAY_SCALE.with(Arguments.SENSORS),
+        Asking.fix(plan, plan.role().map(Role::label).orElse(""), plan.unit())
+            .with(SensorsSheet.SCALE, scales.cell())
+            .fix());
+  }
+
+  private void tellFaults(Place place, Remarks remarks) {
+    Unit unit = plan.unit().orElseThrow();
+    if (outside > 0) {
+      Dimension dimension = plan.dimension();
+      remarks.note(
+          remarks.cell(firstOutsideLine, plan.column().name()),
+          ChannelSays.OUTSIDE.with(
+              Argument.count(outside),
+              Argument.range(
+                  FaultCodes.least(dimension),
+                  FaultCodes.most(dimension),
+                  FaultCodes.step(dimension),
+                  dimension),
+              Arguments.cell(firstOutside)));
+    }
+    if (zeros >= MANY_ZEROS) {
+      remarks.note(
+          place,
+          ChannelSays.ZEROS.with(Argument.count(zeros), range.highest(unit)),
+          ChannelSays.LOOK.with());
     }
   }
 
-  private void tellFaults(Remarks remarks) {
-    String name = plan.column().name();
-    if (kept && outside > 0) {
-      remarks.note(
-          remarks.cell(firstOutsideLine, name),
-          Spell.count(outside, "reading")
-              + " outside "
-              + FaultCodes.possible(plan.unit().orElseThrow())
-              + " taken as missing, the first of them "
-              + Spell.number(firstOutside),
-          "");
-    }
-    if (kept && zeros >= MANY_ZEROS) {
-      remarks.note(
-          remarks.file().column(name),
-          Spell.count(zeros, "reading")
-              + " are exactly 0 in a column that goes up to "
-              + Spell.number(range.highest())
-              + ": some loggers write 0 for a probe that fails",
-          "look at the chart; give a correct log, or exclude the run");
-    }
-    if (kept && firstText.indexOf('\0') >= 0) {
+  private void tellTexts(Place first, Remarks remarks) {
+    if (firstText.indexOf('\0') >= 0) {
+      remarks.warning(first, ChannelSays.DAMAGED.with(Argument.count(texts)), Message.NONE);
+    } else if (texts > 0) {
       remarks.warning(
-          remarks.cell(firstTextLine, name),
-          Spell.count(texts, "cell")
-              + " with damaged bytes taken as missing: a loss of power leaves such",
-          "");
-    } else if (kept && texts > 0) {
-      remarks.warning(
-          remarks.cell(firstTextLine, name),
-          Spell.count(texts, "cell")
-              + " with text in place of a number taken as missing, the first"
-              + " of them "
-              + Spell.quoted(firstText),
-          "");
+          first,
+          ChannelSays.TEXT.with(Argument.count(texts), Arguments.cell(firstText)),
+          Message.NONE);
     }
   }
 }

@@ -52,9 +52,4 @@ final class ClockedTimes implements TimeReader {
   public Optional<LocalDate> startDate() {
     return told ? clock.startDate() : Optional.empty();
   }
-
-  @Override
-  public String first() {
-    return elapsed.first();
-  }
 }

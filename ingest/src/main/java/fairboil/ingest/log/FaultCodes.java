@@ -1,6 +1,9 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Unit;
 import java.util.Arrays;
 
@@ -9,6 +12,8 @@ import java.util.Arrays;
  * no probe in or near a fire can read. Common practice, no source.
  */
 final class FaultCodes {
+
+  private static final Template POSSIBLE = Template.of("{number} to {number} {word}");
 
   /** The coldest that can be, in °C: colder is a fault. */
   static final double COLDEST = -50;
@@ -46,14 +51,18 @@ final class FaultCodes {
     return dimension == Dimension.VOLTAGE ? MOST_VOLTS : HOTTEST;
   }
 
-  /** A range in words, for people: {@code -50 to 1800 °C}. */
-  static String possible(Unit unit) {
-    return unit.dimension() == Dimension.VOLTAGE
-        ? "-100 to 100 mV"
-        : Spell.number(unit.fromHeld(COLDEST, Dimension.TEMPERATURE))
-            + " to "
-            + Spell.number(unit.fromHeld(HOTTEST, Dimension.TEMPERATURE))
-            + " "
-            + unit.symbol();
+  /** What to round those to, for people. */
+  static double step(Dimension dimension) {
+    return dimension == Dimension.VOLTAGE ? 2e-3 : 2;
+  }
+
+  /** What a probe can have read, in that unit: {@code -50 to 1800 °C}. */
+  static Message possible(Unit unit) {
+    Dimension dimension = unit.dimension();
+    int decimals = dimension == Dimension.VOLTAGE ? 1 : 0;
+    return POSSIBLE.with(
+        Argument.number(unit.fromHeld(least(dimension), dimension), decimals),
+        Argument.number(unit.fromHeld(most(dimension), dimension), decimals),
+        Argument.word(unit.symbol()));
   }
 }

@@ -48,6 +48,11 @@ record LogColumn(
 
   /** Its place as people count it: {@code #3}. */
   String number() {
+    return number(index);
+  }
+
+  /** What a column is called by its place, from 0. */
+  static String number(int index) {
     return "#" + (index + 1);
   }
 
@@ -69,7 +74,7 @@ record LogColumn(
   private static String name(TableShape shape, int column, Map<String, Integer> seen) {
     String header = shape.name(column).replaceAll("\\s+", " ");
     if (header.isEmpty()) {
-      return "#" + (column + 1);
+      return number(column);
     }
     String group = shape.group(column);
     String full = group.isEmpty() || group.equals(header) ? header : group + ": " + header;

@@ -1,5 +1,7 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.grid.SourceText;
 import fairboil.ingest.grid.TextLines;
 import fairboil.ingest.sheet.Run;
@@ -54,9 +56,7 @@ final class LogParser {
     }
     remarks.note(
         remarks.line(shape.header().orElseThrow().number()),
-        "these names do not fit the cells of the rows and were not used: the columns go by the"
-            + " numbers given in sensors.csv",
-        "");
+        ParserSays.BY_NUMBER.with(Arguments.SENSORS));
     return shape.unnamed();
   }
 
@@ -111,13 +111,11 @@ final class LogParser {
 
   private void tellShape(TableShape shape) {
     switch (shape.place()) {
-      case COMMENT -> tellHeader(shape, "the names of the columns were taken from this comment");
+      case COMMENT -> tellHeader(shape, ParserSays.NAMES_IN_COMMENT.with());
       case PARTED_OTHERWISE ->
           tellHeader(
               shape,
-              "the names on this line are not parted by "
-                  + shape.separator().label()
-                  + " as the rows are; there is one for each column, and so they were used");
+              ParserSays.NAMES_PARTED_OTHERWISE.with(Argument.word(shape.separator().label())));
       case TABLE -> {}
     }
     int named = shape.names();
@@ -126,26 +124,21 @@ final class LogParser {
     if (named > 0 && named < shape.width() && some) {
       remarks.note(
           remarks.line(shape.header().orElseThrow().number()),
-          "the header names no column after #"
-              + named
-              + ", but the rows have "
-              + shape.width()
-              + " cells: the cells without a name were not used",
-          "name such a column in sensors.csv by its number, as #" + (named + 1));
+          ParserSays.UNNAMED.with(
+              Argument.word(LogColumn.number(named - 1)), Argument.count(shape.width())),
+          ParserSays.NAME_BY_NUMBER.with(
+              Arguments.SENSORS, Argument.word(LogColumn.number(named))));
     }
   }
 
-  private void tellHeader(TableShape shape, String words) {
-    remarks.note(remarks.line(shape.header().orElseThrow().number()), words, "");
+  private void tellHeader(TableShape shape, Message said) {
+    remarks.note(remarks.line(shape.header().orElseThrow().number()), said);
   }
 
   private void tellDate(TableShape shape, TimeReader clock) {
     boolean said = shape.preamble().stream().anyMatch(line -> DATE.matcher(line).find());
     if (said && clock.kind() == TimeAxis.Kind.ELAPSED) {
-      remarks.note(
-          remarks.file(),
-          "the lines above the readings hold a date, which was not used: times are elapsed times",
-          "");
+      remarks.note(remarks.file(), ParserSays.DATE_UNUSED.with());
     }
   }
 
@@ -174,9 +167,7 @@ final class LogParser {
             .toList();
     if (table.times().size() == 0) {
       remarks.error(
-          remarks.file(),
-          "no line of this log could be read as a time with readings",
-          "look at the first line under the header: it shows how the others are read");
+          remarks.file(), ParserSays.NOTHING_READ.with(), ParserSays.LOOK_AT_FIRST.with());
     }
     if (good.isEmpty() || table.times().size() == 0) {
       return Optional.empty();

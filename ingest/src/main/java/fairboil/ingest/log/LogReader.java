@@ -29,6 +29,15 @@ import java.util.Optional;
 public final class LogReader implements LogOpener {
 
   private static final Template OF_LOG = Template.of("{name}: {clause}");
+  private static final Template UNREADABLE = Template.of("the log could not be read");
+  private static final Template CUT_SHORT = Template.of("the log could not be read to its end");
+  private static final Template COPY_AGAIN = Template.of("copy it again");
+  private static final Template NO_TAB = Template.of("this workbook has no tab with cells");
+  private static final Template SAVE_AS_CSV = Template.of("save the log as CSV");
+  private static final Template FIRST_TAB =
+      Template.of("the log was read from the first of {count|tab}, {cell}");
+  private static final Template SAVE_ANOTHER =
+      Template.of("save another tab as CSV if the log is there");
 
   private static final String WORKBOOK = ".xlsx";
 
@@ -100,7 +109,7 @@ public final class LogReader implements LogOpener {
     } catch (UnreadableException e) {
       remarks.add(given ? ofCell(e.finding(), name, run) : e.finding());
     } catch (IOException e) {
-      remarks.error(remarks.file(), "the log could not be read", "copy it again");
+      remarks.error(remarks.file(), UNREADABLE.with(), COPY_AGAIN.with());
     }
     return new OpenedLog(Optional.empty(), Optional.empty(), remarks.sorted());
   }
@@ -122,7 +131,7 @@ public final class LogReader implements LogOpener {
       List<Tab> tabs = workbook.tabs();
       if (tabs.isEmpty()) {
         throw new UnreadableException(
-            remarks.file(), "this workbook has no tab with cells", "save the log as CSV");
+            Finding.error(remarks.file(), NO_TAB.with(), SAVE_AS_CSV.with()));
       }
       List<Finding> findings = new ArrayList<>();
       SourceText text = workbook.text(tabs.get(0), findings);
@@ -130,18 +139,15 @@ public final class LogReader implements LogOpener {
       if (tabs.size() > 1) {
         remarks.note(
             remarks.file(),
-            "the log was read from the first of "
-                + tabs.size()
-                + " tabs, \u201c"
-                + tabs.get(0).name()
-                + "\u201d",
-            "save another tab as CSV if the log is there");
+            FIRST_TAB.with(Argument.count(tabs.size()), Arguments.cell(tabs.get(0).name())),
+            SAVE_ANOTHER.with());
       }
       return text;
     } catch (UnreadableException e) {
       throw e;
     } catch (IOException e) {
-      throw new UnreadableException(remarks.file(), "the log could not be read", "copy it again");
+      throw new UnreadableException(
+          Finding.error(remarks.file(), UNREADABLE.with(), COPY_AGAIN.with()));
     }
   }
 
@@ -155,7 +161,7 @@ public final class LogReader implements LogOpener {
     } catch (UnreadableException e) {
       remarks.add(e.finding());
     } catch (IOException e) {
-      remarks.error(remarks.file(), "the log could not be read to its end", "copy it again");
+      remarks.error(remarks.file(), CUT_SHORT.with(), COPY_AGAIN.with());
     }
     Optional<Log> log =
         source.isEmpty() || parsed.isEmpty()

@@ -15,24 +15,13 @@ final class NoTable {
     String text = new String(replay.ahead(), 0, Math.min(replay.length(), 100_000));
     long lines = text.lines().filter(line -> !line.isBlank()).count();
     if (lines == 0) {
-      remarks.error(remarks.file(), "the file is empty", "copy the log again from the logger");
+      remarks.error(remarks.file(), TableSays.EMPTY.with(), TableSays.COPY_AGAIN.with());
     } else if (isHeaderOnly(text)) {
-      remarks.error(
-          remarks.line(1),
-          "the file has a header but no data rows",
-          "copy the log again from the logger");
+      remarks.error(remarks.line(1), TableSays.HEADER_ONLY.with(), TableSays.COPY_AGAIN.with());
     } else if (isListOfPairs(text)) {
-      remarks.error(
-          remarks.line(1),
-          "each line is a list of names and values, such as T1=23.5, not the row of a table",
-          "have the logger write the names once, in a first line, and only the values below it,"
-              + " with commas between them");
+      remarks.error(remarks.line(1), TableSays.PAIRS.with(), TableSays.NAMES_ONCE.with());
     } else {
-      remarks.error(
-          remarks.line(1),
-          "no table of times and temperatures was found: no separator gives several lines the same"
-              + " number of cells with numbers in them",
-          "export the log as CSV, one row for each reading, with a time column");
+      remarks.error(remarks.line(1), TableSays.NO_TABLE.with(), TableSays.EXPORT_CSV.with());
     }
   }
 

@@ -1,7 +1,11 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Unit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +14,11 @@ import java.util.stream.IntStream;
 
 /** The numbers of one column in the sample of a log. */
 final class NumberRange {
+
+  private static final Template NOTHING = Template.of("nothing");
+  private static final Template NUMBERS = Template.of("{number} to {number}");
+  private static final Template A_STEP = Template.of("; a step of {number} would be {list}");
+  private static final Template IF_IT_COUNTS = Template.of("{value} if it counts {word}");
 
   private static final double SHORTEST = 120;
   private static final double LONGEST = 86_400;
@@ -26,7 +35,7 @@ final class NumberRange {
       Map.of("s", 1.0, "min", 60.0, "ms", 1e-3, "h", 3600.0);
 
   private final List<Double> values = new ArrayList<>();
-  private boolean whole = true;
+  private int decimals;
 
   NumberRange(TableShape shape, LogColumn column) {
     NumberScanner numbers = new NumberScanner();
@@ -34,7 +43,7 @@ final class NumberRange {
       String cell = row.cell(column.index());
       if (numbers.scan(cell.toCharArray(), 0, cell.length(), column.mark())) {
         values.add(numbers.value());
-        whole &= numbers.decimals() <= 0;
+        decimals = Math.max(decimals, numbers.decimals());
       }
     }
   }
@@ -52,8 +61,12 @@ final class NumberRange {
   }
 
   /** {@code 0 to 1200}: from the first to the last. */
-  String words() {
-    return values.isEmpty() ? "nothing" : Spell.number(first()) + " to " + Spell.number(last());
+  Message fromTo() {
+    return values.isEmpty() ? NOTHING.with() : NUMBERS.with(number(first()), number(last()));
+  }
+
+  private Argument number(double value) {
+    return Arguments.number(value, decimals);
   }
 
   /** Whether every number is at least the one before, and the last is above the first. */
@@ -87,38 +100,30 @@ final class NumberRange {
   }
 
   /** Its lowest and highest number: {@code 1000 to 91000}. */
-  String span() {
-    return Spell.number(values.stream().mapToDouble(v -> v).min().orElse(Double.NaN))
-        + " to "
-        + Spell.number(values.stream().mapToDouble(v -> v).max().orElse(Double.NaN));
+  Message span() {
+    return values.isEmpty()
+        ? NOTHING.with()
+        : NUMBERS.with(number(Collections.min(values)), number(Collections.max(values)));
   }
 
   /**
    * What its usual step would mean in each unit of time in which a logger may count, such as {@code
-   * a step of 500 would be 0.5 s if it counts ms, 500 s if s}; empty where there is no step.
+   * ; a step of 500 would be 0.5 s if it counts ms, 8:20 min if it counts s}; empty where there is
+   * no step.
    */
-  String meanings() {
+  Message meanings() {
     double step = usualStep();
-    if (step <= 0) {
-      return "";
-    }
-    List<String> meanings = new ArrayList<>();
+    List<Argument> meanings = new ArrayList<>();
     for (TimeWord word : List.of(TimeWord.MILLISECONDS, TimeWord.SECONDS, TimeWord.MINUTES)) {
       Unit unit = word.unit().orElseThrow();
       double seconds = unit.toHeld(step, unit.dimension());
       if (seconds >= FASTEST && seconds <= SLOWEST) {
-        meanings.add(spell(seconds) + " if it counts " + unit.symbol());
+        meanings.add(
+            Argument.clause(
+                IF_IT_COUNTS.with(Arguments.seconds(seconds), Argument.word(unit.symbol()))));
       }
     }
-    return meanings.isEmpty()
-        ? ""
-        : "a step of " + Spell.number(step) + " would be " + String.join(", ", meanings);
-  }
-
-  private static String spell(double seconds) {
-    return seconds < 60
-        ? Spell.number(seconds) + " s"
-        : Spell.number(Math.round(seconds / 6) / 10.0) + " min";
+    return meanings.isEmpty() ? Message.NONE : A_STEP.with(number(step), Argument.list(meanings));
   }
 
   /** Seconds of one unit, if all are epochs of our age: of 10 digits in s, 13 in ms, 16 in µs. */
@@ -127,7 +132,7 @@ final class NumberRange {
       double low = EPOCH_FROM / unit;
       double high = EPOCH_TO / unit;
       if (!values.isEmpty() && values.stream().allMatch(v -> v >= low && v < high)) {
-        return whole || unit == 1 ? OptionalDouble.of(unit) : OptionalDouble.empty();
+        return decimals == 0 || unit == 1 ? OptionalDouble.of(unit) : OptionalDouble.empty();
       }
     }
     return OptionalDouble.empty();

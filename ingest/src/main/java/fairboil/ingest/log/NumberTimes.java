@@ -94,13 +94,4 @@ final class NumberTimes implements TimeReader {
   public Optional<LocalDate> startDate() {
     return Optional.empty();
   }
-
-  @Override
-  public String first() {
-    double sum = 0;
-    for (int i = 0; i < base.length; i++) {
-      sum += base[i] * parts.get(i).seconds();
-    }
-    return Spell.number(sum) + " s";
-  }
 }

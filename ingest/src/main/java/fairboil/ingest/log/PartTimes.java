@@ -110,9 +110,4 @@ final class PartTimes implements TimeReader {
   public Optional<LocalDate> startDate() {
     return started ? Optional.of(LocalDate.ofEpochDay(firstDay)) : Optional.empty();
   }
-
-  @Override
-  public String first() {
-    return LocalDate.ofEpochDay(firstDay) + " " + Spell.elapsed(firstClock);
-  }
 }

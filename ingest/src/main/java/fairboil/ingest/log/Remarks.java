@@ -1,12 +1,15 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Fix;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.finding.SheetRow;
+import fairboil.ingest.finding.Severity;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Collects the findings on one log. For one thread. */
 final class Remarks {
@@ -33,28 +36,37 @@ final class Remarks {
     return line(line).column(column);
   }
 
-  void error(Place place, String problem, String remedy) {
+  void error(Place place, Message problem, Message remedy) {
     findings.add(Finding.error(place, problem, remedy));
   }
 
-  void error(Place place, String problem, String remedy, SheetRow mend) {
-    findings.add(Finding.error(place, problem, remedy).mendedBy(mend));
+  void error(Place place, Message problem, Message remedy, Optional<Fix> mend) {
+    add(Severity.ERROR, place, problem, remedy, mend);
   }
 
-  void warning(Place place, String problem, String remedy) {
+  void warning(Place place, Message problem, Message remedy) {
     findings.add(Finding.warning(place, problem, remedy));
   }
 
-  void warning(Place place, String problem, String remedy, SheetRow mend) {
-    findings.add(Finding.warning(place, problem, remedy).mendedBy(mend));
+  void warning(Place place, Message problem, Message remedy, Optional<Fix> mend) {
+    add(Severity.WARNING, place, problem, remedy, mend);
   }
 
-  void note(Place place, String problem, String remedy) {
+  void note(Place place, Message problem) {
+    note(place, problem, Message.NONE);
+  }
+
+  void note(Place place, Message problem, Message remedy) {
     findings.add(Finding.note(place, problem, remedy));
   }
 
-  void note(Place place, String problem, String remedy, SheetRow mend) {
-    findings.add(Finding.note(place, problem, remedy).mendedBy(mend));
+  void note(Place place, Message problem, Message remedy, Optional<Fix> mend) {
+    add(Severity.NOTE, place, problem, remedy, mend);
+  }
+
+  private void add(
+      Severity severity, Place place, Message problem, Message remedy, Optional<Fix> mend) {
+    findings.add(new Finding(severity, place, problem, remedy, mend));
   }
 
   void add(Finding finding) {

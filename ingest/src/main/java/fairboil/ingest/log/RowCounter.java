@@ -1,5 +1,7 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Template;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +12,17 @@ import java.util.regex.Pattern;
  * were lost. For one thread and one log.
  */
 final class RowCounter {
+
+  private static final Template LOST =
+      Template.of(
+          "this column counts the rows and leaves out {count|number} before this line: these rows"
+              + " are not in the file");
+  private static final Template LOST_IN_PLACES =
+      Template.of(
+          "this column counts the rows and leaves out {count|number} in {count|place}, first before"
+              + " this line: these rows are not in the file");
+  private static final Template EXPORT_AGAIN =
+      Template.of("export the log again if they should be");
 
   private static final Pattern NAME =
       Pattern.compile(
@@ -94,15 +107,11 @@ final class RowCounter {
   /** Says how many rows were lost. */
   void tell(Remarks remarks) {
     if (holes > 0) {
+      Argument rows = Argument.count(Math.round(lost));
       remarks.note(
           remarks.cell(firstLine, column.name()),
-          "this column counts the rows and leaves out "
-              + Spell.count(Math.round(lost), "number")
-              + (holes == 1
-                  ? " before this line"
-                  : " in " + holes + " places, first before this line")
-              + ": these rows are not in the file",
-          "export the log again if they should be");
+          holes == 1 ? LOST.with(rows) : LOST_IN_PLACES.with(rows, Argument.count(holes)),
+          EXPORT_AGAIN.with());
     }
   }
 }

@@ -2,6 +2,7 @@ package fairboil.ingest.log;
 
 import com.opencsv.ICSVParser;
 import com.opencsv.RFC4180ParserBuilder;
+import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.TextLines;
 import fairboil.ingest.grid.UnreadableException;
@@ -196,11 +197,11 @@ final class RowLines {
     Place place = Place.of(lines.place().file(), Math.max(1, number()));
     if (cells.count() > CsvRows.MAX_COLUMNS) {
       throw new UnreadableException(
-          place, "this row has more than 1,000 cells, the most that are read", "leave some out");
+          Finding.error(place, RowsSay.TOO_MANY_CELLS.with(), RowsSay.LEAVE_OUT.with()));
     }
     if (cells.longest() > CsvRows.MAX_CELL) {
       throw new UnreadableException(
-          place, "a cell of this row is longer than 64 KiB, the most that is read", "shorten it");
+          Finding.error(place, RowsSay.CELL_TOO_LONG.with(), RowsSay.SHORTEN.with()));
     }
   }
 }

@@ -1,7 +1,11 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.CellFix;
+import fairboil.ingest.finding.Fix;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.finding.SheetRow;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.sheet.Column;
@@ -21,6 +25,13 @@ import java.util.regex.Pattern;
  * else elapsed minutes and seconds.
  */
 final class RunCut {
+
+  private static final Template NOTHING_LEFT =
+      Template.of(
+          "no reading of {name} lies between log from and log to; the log goes from {clause}");
+  private static final Template CORRECT = Template.of("correct log from and log to");
+  private static final Template ELAPSED = Template.of("{typed} to {typed}");
+  private static final Template CLOCK = Template.of("{word} to {word}");
 
   private static final double DAY = 86_400;
   private static final double NEARLY = 3600;
@@ -62,13 +73,8 @@ final class RunCut {
             : run.row().place(RunsSheet.LOG_TO);
     remarks.error(
         place,
-        "no reading of "
-            + remarks.file().file()
-            + " lies between log from and log to; the log goes from "
-            + spell(0)
-            + " to "
-            + spell(last),
-        "correct log from and log to");
+        NOTHING_LEFT.with(Argument.name(remarks.file().file()), Argument.clause(span(0, last))),
+        CORRECT.with());
   }
 
   private OptionalDouble bound(Column<ClockTime> column) {
@@ -117,27 +123,28 @@ final class RunCut {
     return OptionalDouble.of(tomorrow ? seconds + DAY : seconds);
   }
 
-  /** A moment of the file's clock as {@code log from} takes it. */
-  String spell(double seconds) {
+  /** A part of the file's clock, its ends as {@code log from} takes them. */
+  Message span(double from, double to) {
+    return (clock.startSecondOfDay().isEmpty() ? ELAPSED : CLOCK).with(typed(from), typed(to));
+  }
+
+  private Argument typed(double seconds) {
     if (clock.startSecondOfDay().isEmpty()) {
-      return Spell.elapsed(seconds);
+      return Arguments.typedSeconds(seconds);
     }
     double total = clock.startSecondOfDay().getAsDouble() + seconds;
     long days = (long) Math.floor(total / DAY);
     String time = Spell.elapsed(total - days * DAY);
     String padded = time.indexOf(':') == 1 ? "0" + time : time;
     boolean dated = clock.startDate().isPresent() && (days > 0 || last > DAY);
-    return dated ? clock.startDate().get().plusDays(days) + " " + padded : padded;
+    return Argument.word(dated ? clock.startDate().get().plusDays(days) + " " + padded : padded);
   }
 
-  /** A row of {@code runs.csv} that cuts this run from the log. */
-  SheetRow row(double from, double to) {
-    Map<String, String> cells = new LinkedHashMap<>();
-    cells.put(RunsSheet.RUN.name(), run.row().value(RunsSheet.RUN).orElse(run.key().name()));
-    cells.put(RunsSheet.BUILD.name(), run.build().name());
-    cells.put(RunsSheet.LOG.name(), remarks.file().file());
-    cells.put(RunsSheet.LOG_FROM.name(), spell(from));
-    cells.put(RunsSheet.LOG_TO.name(), spell(to));
-    return SheetRow.of(RunsSheet.SCHEMA.file(), cells);
+  /** What to type into the run's row so that it is that part of the log. */
+  Optional<Fix> fix(double from, double to) {
+    Map<String, Argument> cells = new LinkedHashMap<>();
+    cells.put(RunsSheet.LOG_FROM.name(), typed(from));
+    cells.put(RunsSheet.LOG_TO.name(), typed(to));
+    return Optional.of(new CellFix(run.row().place(), cells));
   }
 }

@@ -2,17 +2,17 @@ package fairboil.ingest.log;
 
 import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Argument;
-import fairboil.ingest.finding.SheetRow;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Unit;
-import fairboil.ingest.sheet.SensorsSheet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Whole numbers of tenths, hundredths or thousandths of a degree: asked about, never assumed. */
 final class Scales {
+
+  private static final Template LOOKS_LIKE = Template.of("it looks like {list}");
+  private static final Template PARTS = Template.of("{word} of a degree ({clause})");
 
   // 1800 °C is 3272 °F.
   private static final double HOTTEST_IN_ANY_UNIT = 3500;
@@ -65,11 +65,14 @@ final class Scales {
   }
 
   /** {@code it looks like thousandths of a degree, 19.1 to 99.3}: every scale that may be meant. */
-  String words() {
+  Message words() {
     List<Double> shown = likely().map(List::of).orElseGet(this::possible);
-    return shown.stream()
-        .map(scale -> name(scale) + " of a degree, " + range.times(scale).guess())
-        .collect(Collectors.joining(", or ", "it looks like ", ""));
+    return LOOKS_LIKE.with(Argument.anyOf(shown.stream().map(this::meaning).toList()));
+  }
+
+  private Argument meaning(double scale) {
+    return Argument.clause(
+        PARTS.with(Argument.word(name(scale)), Argument.clause(range.times(scale).guess())));
   }
 
   /** The range as scaled; without any number where the scale is not known. */
@@ -81,12 +84,8 @@ final class Scales {
     return scale == 0.1 ? "tenths" : scale == 0.01 ? "hundredths" : "thousandths";
   }
 
-  /** The row with the scale that is likely; the cell is left to fill in if none is. */
-  SheetRow row(SheetRow unscaled) {
-    Map<String, Argument> cells = new LinkedHashMap<>(unscaled.cells());
-    cells.put(
-        SensorsSheet.SCALE.name(),
-        likely().<Argument>map(Argument::number).orElse(Argument.word("")));
-    return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
+  /** The scale that is likely, to type; the cell is left to fill in if none is. */
+  Argument cell() {
+    return likely().<Argument>map(Argument::number).orElse(Argument.word(""));
   }
 }

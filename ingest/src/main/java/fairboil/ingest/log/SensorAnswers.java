@@ -1,6 +1,8 @@
 package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.Sensor;
 import fairboil.ingest.sheet.SensorsSheet;
@@ -17,6 +19,10 @@ import java.util.stream.Stream;
 
 /** What {@code sensors.csv} says of the columns of one log. */
 final class SensorAnswers {
+
+  private static final Template NO_COLUMN = Template.of("there is no column {cell} in {name}");
+  private static final Template ITS_COLUMNS =
+      Template.of("its columns are {list}; a column can also be named by its number, as #2");
 
   private final Map<Integer, Sensor> byColumn = new HashMap<>();
 
@@ -62,11 +68,10 @@ final class SensorAnswers {
   private static void tellUnknown(Sensor sensor, List<LogColumn> columns, Remarks remarks) {
     remarks.warning(
         sensor.row().place(SensorsSheet.COLUMN),
-        "there is no column "
-            + Spell.quoted(sensor.row().get(SensorsSheet.COLUMN))
-            + " in "
-            + remarks.file().file(),
-        "its columns are " + list(columns) + "; a column can also be named by its number, as #2");
+        NO_COLUMN.with(
+            Arguments.cell(sensor.row().get(SensorsSheet.COLUMN)),
+            Argument.name(remarks.file().file())),
+        ITS_COLUMNS.with(Arguments.names(columns.stream().limit(12).toList())));
   }
 
   private static boolean isAbout(Sensor sensor, Run run, String file) {
@@ -90,10 +95,6 @@ final class SensorAnswers {
     return Pattern.compile(regex, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE)
         .matcher(name)
         .matches();
-  }
-
-  private static String list(List<LogColumn> columns) {
-    return String.join(", ", columns.stream().limit(12).map(LogColumn::name).toList());
   }
 
   /** By number, by name as written, then by name without its unit. */

@@ -2,13 +2,28 @@ package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Template;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Asks which part of a log is the run, where the log seems to hold several. */
 final class SeveralRuns {
+
+  private static final Template SEVERAL =
+      Template.of(
+          "this log holds {count|run} (the clock starts again, or hours are missing, on this line):"
+              + " {list}");
+  private static final Template SAY_WHICH =
+      Template.of("in {sheet}, type in log from and log to which of them is the run");
+  private static final Template NEW_WATER =
+      Template.of(
+          "the water is colder by more than {value} at once, {value} after the start: another"
+              + " potful, or another run in the same log");
+  private static final Template IF_ANOTHER =
+      Template.of(
+          "if it is another run, type in log from and log to of {sheet} which part is this one");
 
   /** Water that is colder by more than this from one reading to the next was changed, in K. */
   private static final double CHANGE = 30;
@@ -35,19 +50,14 @@ final class SeveralRuns {
     List<double[]> parts = parts();
     double[] longest =
         parts.stream().reduce((a, b) -> b[1] - b[0] > a[1] - a[0] ? b : a).orElseThrow();
-    String list =
-        parts.stream()
-            .limit(12)
-            .map(part -> cut.spell(part[0]) + " to " + cut.spell(part[1]))
-            .collect(Collectors.joining("; "));
+    List<Argument> spans =
+        parts.stream().limit(12).map(part -> Argument.clause(cut.span(part[0], part[1]))).toList();
     remarks.error(
         remarks.line(lines.of(timeline.starts().get(0))),
-        "this log holds "
-            + parts.size()
-            + " runs (the clock starts again, or hours are missing, on this line): "
-            + list,
-        "say with log from and log to in runs.csv which of them is the run",
-        cut.row(longest[0], longest[1]));
+        SEVERAL.with(
+            Argument.count(parts.size()), new Argument.Listed(spans, Argument.Joining.SEMICOLON)),
+        SAY_WHICH.with(Arguments.RUNS),
+        cut.fix(longest[0], longest[1]));
     return true;
   }
 
@@ -100,10 +110,9 @@ final class SeveralRuns {
   private void warn(Channel water, double before, double after) {
     remarks.warning(
         remarks.file().column(water.name()),
-        "the water is colder by more than 30 K at once, "
-            + Spell.elapsed(after)
-            + " after the start: another potful, or another run in the same log",
-        "if it is another run, say with log from and log to in runs.csv which part is this one",
-        cut.row(0, before));
+        NEW_WATER.with(
+            Argument.value(CHANGE, 2, Dimension.TEMPERATURE_DIFFERENCE), Arguments.seconds(after)),
+        IF_ANOTHER.with(Arguments.RUNS),
+        cut.fix(0, before));
   }
 }

@@ -1,13 +1,12 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 
 /** Refuses tables whose cells cannot be told apart. */
 final class ShapeCheck {
-
-  private static final String REMEDY =
-      "write one name over each column, or say in sensors.csv by number, such as #2, what each"
-          + " column holds";
 
   private ShapeCheck() {}
 
@@ -18,20 +17,15 @@ final class ShapeCheck {
     if (!fits && hasDecimalCommas(shape)) {
       remarks.error(
           header,
-          "the header has "
-              + shape.names()
-              + " names, the rows "
-              + shape.width()
-              + " cells without any decimal point: decimal comma and comma separator cannot be told"
-              + " apart",
-          "export the log again with semicolons between the cells, or with decimal points");
+          ShapeSays.COMMAS.with(Argument.count(shape.names()), Argument.count(shape.width())),
+          ShapeSays.SEMICOLONS.with());
       return false;
     }
     if (hasLists(shape)) {
       remarks.error(
           remarks.line(shape.firstLine()),
-          "the rows are lists of labels and values, not a table with a header",
-          "export the log with one column for each probe and its name in the first line");
+          ShapeSays.LISTS.with(),
+          ShapeSays.ONE_COLUMN_EACH.with());
       return false;
     }
     if (!fits) {
@@ -87,38 +81,27 @@ final class ShapeCheck {
   private static void tellTimes(TableShape shape, int column, Place header, Remarks remarks) {
     remarks.error(
         header,
-        "column "
-            + Spell.quoted(shape.name(column))
-            + " holds times, such as "
-            + Spell.quoted(shape.rows().get(0).cell(column))
-            + ": the names do not stand over their own cells, so the log was not read",
-        REMEDY);
+        ShapeSays.TIMES.with(
+            Arguments.cell(shape.name(column)), Arguments.cell(shape.rows().get(0).cell(column))),
+        ShapeSays.NAME_EACH.with(Arguments.SENSORS));
   }
 
   private static void tellWidth(TableShape shape, Place header, Remarks remarks) {
-    remarks.error(
-        header,
-        counts(shape)
-            + ": which name belongs to which cell cannot be told, so the log was not read",
-        REMEDY);
+    remarks.error(header, width(shape), ShapeSays.NAME_EACH.with(Arguments.SENSORS));
   }
 
-  private static String counts(TableShape shape) {
-    String parted = shape.separator().label();
+  private static Message width(TableShape shape) {
+    Argument parted = Argument.word(shape.separator().label());
     if (shape.names() == shape.width()) {
-      return "the names on this line are not parted as the cells of the rows are (by "
-          + parted
-          + ")";
+      return ShapeSays.PARTED_OTHERWISE.with(parted);
     }
     boolean otherwise = shape.place() == TableShape.HeaderPlace.PARTED_OTHERWISE;
-    return "this line has "
-        + Spell.count(shape.names(), isGapless(shape) ? "name" : "cell")
-        + (otherwise ? ", which " + parted + " do not part" : "")
-        + ", but most rows have "
-        + Spell.count(shape.width(), "cell")
-        + " (split at "
-        + parted
-        + ")";
+    Template names = isGapless(shape) ? ShapeSays.NAMES : ShapeSays.CELLS;
+    return ShapeSays.WIDTH.with(
+        Argument.clause(names.with(Argument.count(shape.names()))),
+        Argument.clause(otherwise ? ShapeSays.NOT_PARTED.with(parted) : Message.NONE),
+        Argument.count(shape.width()),
+        parted);
   }
 
   // Between names may stand cells without one.
@@ -139,12 +122,8 @@ final class ShapeCheck {
     }
     remarks.error(
         remarks.line(units.number()),
-        "this line has "
-            + Spell.count(said, "unit")
-            + ", the header above it "
-            + Spell.count(shape.names(), "name")
-            + ": which unit belongs to which name cannot be told, so the log was not read",
-        "write a unit, or nothing between two separators, under each name");
+        ShapeSays.UNITS.with(Argument.count(said), Argument.count(shape.names())),
+        ShapeSays.UNIT_EACH.with());
     return false;
   }
 }

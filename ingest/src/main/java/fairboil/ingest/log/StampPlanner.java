@@ -2,14 +2,13 @@ package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.choice.YesNo;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Fix;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.sheet.Sensor;
 import fairboil.ingest.sheet.SensorsSheet;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Decides how a log writes moments; asks where two readings would give different times. */
@@ -40,10 +39,7 @@ final class StampPlanner {
       return Optional.empty();
     }
     if (facts.hasColonDecimals()) {
-      remarks.note(
-          place(columns),
-          "a colon stands before the decimals of the seconds: taken as a point",
-          "");
+      remarks.note(place(columns), StampSays.COLON.with());
     }
     Optional<StampFormat> format =
         facts.hasDates() ? dated(columns, facts) : undated(columns, facts);
@@ -70,10 +66,8 @@ final class StampPlanner {
     if (orders.stream().allMatch(order -> facts.longestStep(order) == 0)) {
       remarks.note(
           place(columns),
-          "whether day or month comes first in "
-              + Spell.quoted(facts.firstText())
-              + " cannot be told; all dates are the same, so the date was left aside",
-          "say yes or no under \u201cday first\u201d in sensors.csv to have the date",
+          StampSays.ORDER_UNNEEDED.with(Arguments.cell(facts.firstText())),
+          StampSays.FOR_THE_DATE.with(Arguments.SENSORS),
           dayFirst(columns));
       return Optional.of(format(facts, orders.get(0), StampFormat.Trust.CLOCK));
     }
@@ -81,10 +75,8 @@ final class StampPlanner {
     if (unbroken.isPresent()) {
       remarks.note(
           place(columns),
-          "the dates were read "
-              + (unbroken.get() == DateOrder.DAY_MONTH_YEAR ? "day" : "month")
-              + " first: otherwise the log would break off for weeks",
-          "");
+          StampSays.ORDER_FOUND.with(
+              Argument.word(unbroken.get() == DateOrder.DAY_MONTH_YEAR ? "day" : "month")));
       return Optional.of(dated(columns, facts, unbroken.get()));
     }
     askOrder(columns, facts);
@@ -94,19 +86,20 @@ final class StampPlanner {
   private void askOrder(List<LogColumn> columns, StampFacts facts) {
     remarks.error(
         place(columns),
-        "whether day or month comes first in "
-            + Spell.quoted(facts.firstText())
-            + " cannot be told, and the two give different times",
-        "say yes or no under \u201cday first\u201d in sensors.csv",
+        StampSays.ORDER_UNKNOWN.with(Arguments.cell(facts.firstText())),
+        StampSays.SAY_ORDER.with(Arguments.SENSORS),
         dayFirst(columns));
   }
 
-  private static SheetRow dayFirst(List<LogColumn> columns) {
-    Map<String, String> cells = new LinkedHashMap<>();
-    cells.put(SensorsSheet.COLUMN.name(), columns.get(0).name());
-    cells.put(SensorsSheet.ROLE.name(), Role.TIME.label());
-    cells.put(SensorsSheet.DAY_FIRST.name(), "");
-    return SheetRow.of(SensorsSheet.SCHEMA.file(), cells);
+  private Optional<Fix> dayFirst(List<LogColumn> columns) {
+    return new SensorFix(columns.get(0).name(), answers.of(columns.get(0)))
+        .with(SensorsSheet.ROLE, Role.TIME.label())
+        .open(SensorsSheet.DAY_FIRST)
+        .fix();
+  }
+
+  private Optional<Fix> unit(List<LogColumn> columns, String unit) {
+    return TimeAsking.answer(columns.get(0), answers.of(columns.get(0)), unit);
   }
 
   private Optional<DateOrder> toldOrder(List<LogColumn> columns, List<DateOrder> orders) {
@@ -125,20 +118,11 @@ final class StampPlanner {
   private StampFormat dated(List<LogColumn> columns, StampFacts facts, DateOrder order) {
     int year = firstYear(facts, order);
     if (year < FIRST_YEAR) {
-      remarks.note(
-          place(columns),
-          "the logger's clock looks unset (it shows the year "
-              + year
-              + "): date and time of day"
-              + " were left aside",
-          "");
+      remarks.note(place(columns), StampSays.UNSET.with(Argument.number(year, 0)));
       return format(facts, order, StampFormat.Trust.NOTHING);
     }
     if (facts.isUtc()) {
-      remarks.note(
-          place(columns),
-          "the times are in UTC: the local time of day is not known from them",
-          "join this log to a stopwatch by elapsed times");
+      remarks.note(place(columns), StampSays.UTC.with(), StampSays.JOIN_BY_ELAPSED.with());
       return format(facts, order, StampFormat.Trust.NOTHING);
     }
     return format(facts, order, StampFormat.Trust.DATE_AND_CLOCK);
@@ -208,12 +192,9 @@ final class StampPlanner {
     }
     remarks.error(
         place(columns),
-        "whether "
-            + Spell.quoted(facts.firstText())
-            + " is hours and minutes or minutes and"
-            + " seconds cannot be told",
-        "say h:mm or m:ss as the unit of this column in sensors.csv",
-        TimeAsking.answer(columns.get(0), ""));
+        StampSays.HOURS_OR_MINUTES.with(Arguments.cell(facts.firstText())),
+        StampSays.SAY_WHICH.with(Arguments.SENSORS),
+        unit(columns, ""));
     return Optional.empty();
   }
 
@@ -223,19 +204,14 @@ final class StampPlanner {
     if (!told && !facts.provesMilliseconds()) {
       remarks.error(
           place(columns),
-          "whether the last part of "
-              + Spell.quoted(facts.firstText())
-              + " is milliseconds cannot"
-              + " be told",
-          "say m:ss:mmm as the unit of this column in sensors.csv if it is",
-          TimeAsking.answer(columns.get(0), "m:ss:mmm"));
+          StampSays.MILLISECONDS.with(Arguments.cell(facts.firstText())),
+          StampSays.SAY_MILLISECONDS.with(Arguments.SENSORS),
+          unit(columns, "m:ss:mmm"));
       return Optional.empty();
     }
     if (!told) {
       remarks.note(
-          place(columns),
-          "times such as " + Spell.quoted(facts.firstText()) + " were read as m:ss:mmm",
-          "");
+          place(columns), StampSays.READ_AS_MILLISECONDS.with(Arguments.cell(facts.firstText())));
     }
     return Optional.of(ClockStyle.MILLISECONDS_LAST);
   }
@@ -258,11 +234,9 @@ final class StampPlanner {
     if (facts.firstSeconds() > CERTAINLY_ELAPSED) {
       remarks.note(
           place(columns),
-          "whether "
-              + Spell.quoted(facts.firstText())
-              + " is elapsed time or just after midnight cannot be told: taken as elapsed",
-          "say \u201ctime of day\u201d as its unit in sensors.csv if it is that",
-          TimeAsking.answer(columns.get(0), "time of day"));
+          StampSays.MIDNIGHT.with(Arguments.cell(facts.firstText())),
+          StampSays.SAY_CLOCK.with(Arguments.SENSORS),
+          unit(columns, "time of day"));
     }
     return false;
   }

@@ -17,7 +17,6 @@ final class StampTimes implements TimeReader {
   private long firstDay;
   private double firstClock;
   private double firstSeconds;
-  private String first = "";
   private double seconds;
   private double step = 60;
 
@@ -51,7 +50,7 @@ final class StampTimes implements TimeReader {
     step = Math.min(step, scanner.step(format.style()));
     double total = (dated ? day - firstDay : 0) * DAY + clock - scanner.offsetSeconds();
     if (!started) {
-      start(cells, clock);
+      start(clock);
       total = clock - scanner.offsetSeconds();
       firstSeconds = total;
     }
@@ -63,15 +62,10 @@ final class StampTimes implements TimeReader {
     return scanner.hasOffset() == (format.offsets() == StampFormat.Offsets.IN_EVERY_CELL);
   }
 
-  private void start(LineCells cells, double clock) {
+  private void start(double clock) {
     started = true;
     firstDay = day;
     firstClock = clock;
-    StringBuilder text = new StringBuilder(cells.string(columns[0]));
-    for (int i = 1; i < columns.length; i++) {
-      text.append(' ').append(cells.string(columns[i]));
-    }
-    first = text.toString();
   }
 
   private boolean scan(LineCells cells) {
@@ -145,10 +139,5 @@ final class StampTimes implements TimeReader {
     return told && format.trust() == StampFormat.Trust.DATE_AND_CLOCK
         ? Optional.of(LocalDate.ofEpochDay(firstDay))
         : Optional.empty();
-  }
-
-  @Override
-  public String first() {
-    return first;
   }
 }

@@ -1,5 +1,8 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Template;
+import fairboil.ingest.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -12,6 +15,17 @@ import java.util.regex.Pattern;
  * compared with what was read.
  */
 final class StatedFigures {
+
+  private static final Template COUNT_DIFFERS =
+      Template.of("the log states {count|reading}, but {count|is|are} in the file");
+  private static final Template EXPORT_WHOLE =
+      Template.of("export the log again, whole, or look for lines that were taken out");
+  private static final Template HIGHEST_DIFFERS =
+      Template.of(
+          "this line states {value} as the highest reading, but {value} is the highest in the file");
+  private static final Template LOWEST_DIFFERS =
+      Template.of(
+          "this line states {value} as the lowest reading, but {value} is the lowest in the file");
 
   private static final String READINGS =
       "(?:samples?|readings?|records?|data[ _]?points?|points?|rows?|scans?|measurements?)";
@@ -93,43 +107,32 @@ final class StatedFigures {
     if (stated != used && stated != all) {
       remarks.warning(
           remarks.line(line),
-          "the log states "
-              + Spell.count(stated, "reading")
-              + ", but "
-              + all
-              + (all == 1 ? " is" : " are")
-              + " in the file",
-          "export the log again, whole, or look for lines that were taken out");
+          COUNT_DIFFERS.with(Argument.count(stated), Argument.count(all)),
+          EXPORT_WHOLE.with());
     }
   }
 
   private static void compare(Footer footer, ChannelReader channel, Remarks remarks) {
     String label = footer.cells().get(0);
     if (HIGHEST.matcher(label).matches()) {
-      compare(footer, channel, "highest", channel.range().highest(), remarks);
+      compare(footer, channel, HIGHEST_DIFFERS, channel.range().highest(), remarks);
     } else if (LOWEST.matcher(label).matches()) {
-      compare(footer, channel, "lowest", channel.range().lowest(), remarks);
+      compare(footer, channel, LOWEST_DIFFERS, channel.range().lowest(), remarks);
     }
   }
 
   private static void compare(
-      Footer footer, ChannelReader channel, String which, double found, Remarks remarks) {
+      Footer footer, ChannelReader channel, Template differs, double found, Remarks remarks) {
     LogColumn column = channel.plan().column();
+    Unit unit = channel.plan().unit().orElseThrow();
     OptionalDouble stated = stated(footer, column, channel.plan().scale());
     double half = 0.5 * Math.pow(10, -channel.decimals()) * channel.plan().scale();
     if (stated.isPresent() && Math.abs(stated.getAsDouble() - found) > half) {
       remarks.note(
           remarks.cell(footer.line(), column.name()),
-          "this line states "
-              + Spell.number(stated.getAsDouble())
-              + " as the "
-              + which
-              + " reading, but "
-              + Spell.number(found)
-              + " is the "
-              + which
-              + " in the file",
-          "");
+          differs.with(
+              channel.range().value(stated.getAsDouble(), unit),
+              channel.range().value(found, unit)));
     }
   }
 

@@ -1,5 +1,8 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.grid.TextLines;
 import fairboil.ingest.grid.UnreadableException;
 import java.io.IOException;
@@ -127,9 +130,7 @@ final class TableReader {
     }
     if (times.size() == MAX_READINGS) {
       throw new UnreadableException(
-          remarks.line(line),
-          "this log has more than 5 million readings, the most that are read",
-          "split it, or have the logger write less often");
+          Finding.error(remarks.line(line), RowsSay.TOO_LONG.with(), RowsSay.SPLIT.with()));
     }
     double seconds = plan.reader().seconds();
     if (joiner.isPresent()) {
@@ -159,7 +160,7 @@ final class TableReader {
 
   private void cutOff() {
     tally.setAside(RowFate.CUT_OFF, rows.number());
-    remarks.note(remarks.line(rows.number()), "the last line is cut off and was dropped", "");
+    remarks.note(remarks.line(rows.number()), RowsSay.CUT_OFF.with());
   }
 
   private void readOdd(LineCells cells) throws IOException {
@@ -190,10 +191,7 @@ final class TableReader {
     tally.setAside(RowFate.RAGGED, rows.number());
     if (unclosedLine == 0) {
       unclosedLine = rows.number();
-      remarks.error(
-          remarks.line(unclosedLine),
-          "a quotation mark is opened on this line and never closed, so the line was set aside",
-          "close it, or take it away");
+      remarks.error(remarks.line(unclosedLine), RowsSay.UNCLOSED.with(), RowsSay.CLOSE.with());
     }
   }
 
@@ -256,19 +254,15 @@ final class TableReader {
     if (footer) {
       remarks.note(
           remarks.line(first),
-          Spell.count(waiting.size(), "line")
-              + " after the table taken as text: "
-              + Spell.quoted(firstWaiting),
-          "");
+          RowsSay.FOOTER.with(Argument.count(waiting.size()), Arguments.cell(firstWaiting)));
     } else {
       stated.forget();
     }
     if (!footer && tally.count(RowFate.NO_TIME) == 0) {
       remarks.warning(
           remarks.line(first),
-          "the time on this line could not be read, so the line was set aside: "
-              + Spell.quoted(firstWaiting),
-          "correct it, or put # before it if it is a comment");
+          RowsSay.NO_TIME.with(Arguments.cell(firstWaiting)),
+          RowsSay.CORRECT_TIME.with());
     }
     tally.setAside(fate, first, waiting.size());
     waiting.clear();
@@ -301,8 +295,7 @@ final class TableReader {
     if (damaged > 0) {
       remarks.note(
           remarks.line(tally.firstLine(RowFate.DAMAGED)),
-          Spell.count(damaged, "line") + " with damaged bytes dropped",
-          "");
+          RowsSay.DAMAGED.with(Argument.count(damaged)));
     }
     if (ragged > 2 && ragged * 20 > ragged + times.size()) {
       tellTooMany(ragged);
@@ -322,32 +315,22 @@ final class TableReader {
     int line = tally.firstLine(RowFate.RAGGED);
     remarks.error(
         remarks.line(line),
-        Spell.count(ragged, "line")
-            + " of "
-            + (ragged + times.size())
-            + " have too few or too many cells (the first of them here, with "
-            + (line == shortLine ? shortCells : longCells)
-            + " for "
-            + room
-            + " columns): too many to trust the rest, so the log was not read",
-        "look for a probe that fails to write its cell, or for decimal commas between commas");
+        RowsSay.TOO_MANY.with(
+            Argument.count(ragged),
+            Argument.count(ragged + times.size()),
+            Argument.count(line == shortLine ? shortCells : longCells),
+            Argument.count(room)),
+        RowsSay.LOOK_FOR_PROBE.with());
   }
 
   private void tellRagged(int line, int cells, long ragged) {
     if (line > 0) {
-      String more = ragged > 1 ? " (" + Spell.count(ragged, "such line") + " in all)" : "";
+      Message more = ragged > 1 ? RowsSay.IN_ALL.with(Argument.count(ragged)) : Message.NONE;
       boolean few = cells < room;
       remarks.warning(
           remarks.line(line),
-          "this line has "
-              + Spell.count(cells, "cell")
-              + ", the table "
-              + room
-              + " columns: the line was skipped"
-              + more,
-          few
-              ? "do not fill it up: nothing tells which cell is missing"
-              : "look for a comma within a number or text");
+          RowsSay.RAGGED.with(Argument.count(cells), Argument.count(room), Argument.clause(more)),
+          few ? RowsSay.LEAVE_SHORT.with() : RowsSay.LOOK_FOR_COMMA.with());
     }
   }
 
@@ -357,13 +340,8 @@ final class TableReader {
     if (!trusted) {
       remarks.error(
           remarks.line(tally.firstLine(RowFate.NO_TIME)),
-          "the time of "
-              + lost
-              + " lines of "
-              + (lost + times.size())
-              + " could not be read: too"
-              + " many to trust the rest, so the log was not read",
-          "look at the first of them");
+          RowsSay.TIMES_LOST.with(Argument.count(lost), Argument.count(lost + times.size())),
+          RowsSay.LOOK_AT_FIRST.with());
     }
     return trusted;
   }

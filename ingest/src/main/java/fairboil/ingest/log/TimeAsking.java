@@ -2,29 +2,32 @@ package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Fix;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.finding.SheetRow;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Run;
+import fairboil.ingest.sheet.Sensor;
 import fairboil.ingest.sheet.SensorsSheet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
-/** Asks what a log leaves unsaid of its time, with the very row of {@code sensors.csv}. */
+/** Asks what a log leaves unsaid of its time, with what to type into {@code sensors.csv}. */
 final class TimeAsking {
 
   private final TableShape shape;
   private final List<LogColumn> columns;
+  private final SensorAnswers answers;
   private final Run run;
   private final Remarks remarks;
   private final Place headerPlace;
 
-  TimeAsking(TableShape shape, List<LogColumn> columns, Run run, Remarks remarks) {
+  TimeAsking(
+      TableShape shape, List<LogColumn> columns, SensorAnswers answers, Run run, Remarks remarks) {
     this.shape = shape;
     this.columns = columns;
+    this.answers = answers;
     this.run = run;
     this.remarks = remarks;
     this.headerPlace =
@@ -33,38 +36,38 @@ final class TimeAsking {
 
   /** Asks which of the runs that stand side by side is meant. */
   void whichRun(List<LogColumn> candidates) {
-    String names =
-        candidates.stream()
-            .map(column -> column.number() + " (" + column.name() + ")")
-            .collect(Collectors.joining(", "));
-    Map<String, Argument> cells = new LinkedHashMap<>(answer(candidates.get(0), "").cells());
-    cells.put(SensorsSheet.COLUMN.name(), Argument.word(candidates.get(0).number()));
-    cells.put(SensorsSheet.LOG.name(), Argument.name(run.key().name()));
+    List<Argument> names = candidates.stream().map(TimeAsking::numberAndName).toList();
     remarks.error(
         headerPlace,
-        "several runs stand side by side, with times in columns " + names,
-        "say in sensors.csv which columns are those of this run: one row with role time, one with"
-            + " flame, one with water, each with the name of the run under log",
-        new SheetRow(SensorsSheet.SCHEMA.file(), cells));
+        TimeSays.SIDE_BY_SIDE.with(Argument.list(names)),
+        TimeSays.SAY_COLUMNS.with(Arguments.SENSORS),
+        new SensorFix(candidates.get(0).number(), Optional.empty())
+            .with(SensorsSheet.ROLE, Role.TIME.label())
+            .open(SensorsSheet.UNIT)
+            .with(SensorsSheet.LOG, Argument.name(run.key().name()))
+            .fix());
+  }
+
+  private static Argument numberAndName(LogColumn column) {
+    return Argument.clause(
+        TimeSays.NUMBER_AND_NAME.with(
+            Argument.word(column.number()), Argument.name(column.name())));
   }
 
   /** Asks for the unit of a count of time. */
   void forUnit(LogColumn column) {
     NumberRange range = new NumberRange(shape, column);
     Optional<String> guess = range.likelyTimeUnit();
+    Message like =
+        guess.map(unit -> TimeSays.LOOKS_LIKE.with(Argument.word(unit))).orElse(Message.NONE);
     remarks.error(
         headerPlace.column(column.name()),
-        "the unit of the time is not said; it goes from "
-            + range.words()
-            + guess.map(unit -> ": looks like " + unit).orElse("")
-            + meanings(range),
-        "say s, min or ms in brackets in the header, or as its unit in sensors.csv",
-        answer(column, guess.orElse("")));
-  }
-
-  private static String meanings(NumberRange range) {
-    String meanings = range.meanings();
-    return meanings.isEmpty() ? "" : "; " + meanings;
+        TimeSays.UNIT_UNSAID.with(
+            Argument.clause(range.fromTo()),
+            Argument.clause(like),
+            Argument.clause(range.meanings())),
+        TimeSays.SAY_UNIT.with(Arguments.SENSORS),
+        answer(column, answers.of(column), guess.orElse("")));
   }
 
   /**
@@ -75,28 +78,29 @@ final class TimeAsking {
   Optional<LogColumn> forTime() {
     Optional<LogColumn> rising =
         counting(NumberRange::isRising).or(() -> counting(NumberRange::isCountingWithRestarts));
-    String problem =
-        shape.header().isEmpty()
-            ? "the table has no header: say which column is time and which is temperature"
-            : "no column of this log tells the time";
+    Template problem = shape.header().isEmpty() ? TimeSays.NO_HEADER : TimeSays.NO_TIME;
     if (rising.isEmpty()) {
       remarks.error(
-          headerPlace, problem, "add a column with the time of each reading, such as time (s)");
+          headerPlace, problem.with(Argument.clause(Message.NONE)), TimeSays.ADD_TIME.with());
       return rising;
     }
-    NumberRange range = new NumberRange(shape, rising.get());
+    LogColumn likely = rising.get();
+    NumberRange range = new NumberRange(shape, likely);
     remarks.error(
         headerPlace,
-        problem
-            + "; column "
-            + rising.get().number()
-            + (range.isRising()
-                ? " rises from " + range.words()
-                : " counts from " + range.span() + " and starts again")
-            + meanings(range),
-        "give it the role time and its unit in sensors.csv, and the other columns theirs",
-        answer(rising.get(), range.likelyTimeUnit().orElse("")));
+        problem.with(Argument.clause(counts(likely, range))),
+        TimeSays.GIVE_ROLES.with(Arguments.SENSORS),
+        answer(likely, answers.of(likely), range.likelyTimeUnit().orElse("")));
     return rising;
+  }
+
+  private static Message counts(LogColumn column, NumberRange range) {
+    boolean rises = range.isRising();
+    return (rises ? TimeSays.RISES : TimeSays.COUNTS)
+        .with(
+            Argument.word(column.number()),
+            Argument.clause(rises ? range.fromTo() : range.span()),
+            Argument.clause(range.meanings()));
   }
 
   private static boolean saysReading(HeaderName header) {
@@ -110,13 +114,12 @@ final class TimeAsking {
         .findFirst();
   }
 
-  /** A row of {@code sensors.csv} that makes a column the time. */
-  static SheetRow answer(LogColumn column, String unit) {
-    Map<String, String> cells = new LinkedHashMap<>();
+  /** What to type into {@code sensors.csv} so that a column is the time. */
+  static Optional<Fix> answer(LogColumn column, Optional<Sensor> known, String unit) {
     boolean named = !column.header().written().isEmpty() && column.name().indexOf('#') < 0;
-    cells.put(SensorsSheet.COLUMN.name(), named ? column.name() : column.number());
-    cells.put(SensorsSheet.ROLE.name(), Role.TIME.label());
-    cells.put(SensorsSheet.UNIT.name(), unit);
-    return SheetRow.of(SensorsSheet.SCHEMA.file(), cells);
+    return new SensorFix(named ? column.name() : column.number(), known)
+        .with(SensorsSheet.ROLE, Role.TIME.label())
+        .with(SensorsSheet.UNIT, unit)
+        .fix();
   }
 }

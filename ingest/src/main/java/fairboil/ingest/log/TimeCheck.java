@@ -1,11 +1,21 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Template;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /** Compares the column of times that is used with others that the log has. */
 final class TimeCheck {
+
+  private static final Template DIFFERENT =
+      Template.of(
+          "two columns tell different times: by {name} the first rows last {value}, by {name}"
+              + " {value}; {name} was used");
+  private static final Template USE_OTHER =
+      Template.of("to use {name}, type in {sheet} that it has the role time");
 
   private static final double TOLERANCE = 0.01;
   private static final double SECONDS = 2;
@@ -28,17 +38,14 @@ final class TimeCheck {
       if (told.isPresent() && differ(used.getAsDouble(), told.getAsDouble())) {
         remarks.warning(
             remarks.file().column(other.name()),
-            "two columns tell different times: by "
-                + chosen.get(0).name()
-                + " the first rows last "
-                + Spell.elapsed(used.getAsDouble())
-                + ", by "
-                + other.name()
-                + " "
-                + Spell.elapsed(told.getAsDouble())
-                + "; the former was used",
-            "say in sensors.csv which column has the role time",
-            TimeAsking.answer(other, ""));
+            DIFFERENT.with(
+                Argument.name(chosen.get(0).name()),
+                Arguments.seconds(used.getAsDouble()),
+                Argument.name(other.name()),
+                Arguments.seconds(told.getAsDouble()),
+                Argument.name(chosen.get(0).name())),
+            USE_OTHER.with(Argument.name(other.name()), Arguments.SENSORS),
+            TimeAsking.answer(other, Optional.empty(), ""));
       }
     }
   }

@@ -2,6 +2,7 @@ package fairboil.ingest.log;
 
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Run;
@@ -15,10 +16,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Decides which columns of a log tell time, and how; asks where the log does not say. */
 final class TimePlanner {
+
+  private static final Template PUT_TOGETHER =
+      Template.of("the time was put together from the columns {list}");
 
   private final TableShape shape;
   private final List<LogColumn> columns;
@@ -36,7 +39,7 @@ final class TimePlanner {
     this.answers = answers;
     this.remarks = remarks;
     this.stamps = new StampPlanner(shape, answers, remarks);
-    this.asking = new TimeAsking(shape, columns, run, remarks);
+    this.asking = new TimeAsking(shape, columns, answers, run, remarks);
   }
 
   /** The plan, or empty after an error. */
@@ -181,11 +184,7 @@ final class TimePlanner {
     if (!distinct || !clock || (!hours && named.size() != 2)) {
       return List.of();
     }
-    remarks.note(
-        headerPlace(),
-        "the time was put together from the columns "
-            + named.stream().map(LogColumn::name).collect(Collectors.joining(", ")),
-        "");
+    remarks.note(headerPlace(), PUT_TOGETHER.with(Arguments.names(named)));
     return named;
   }
 

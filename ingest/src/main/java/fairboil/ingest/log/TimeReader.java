@@ -24,7 +24,4 @@ interface TimeReader {
 
   /** The local date of the first row read, where it is told. */
   Optional<LocalDate> startDate();
-
-  /** The first time as written, for findings. */
-  String first();
 }

@@ -1,5 +1,7 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Template;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -11,6 +13,23 @@ import java.util.List;
  * order is an error. For one thread and one log.
  */
 final class Timeline {
+
+  private static final Template TWELVE_HOURS =
+      Template.of(
+          "the clock goes back by 12 hours, so it was read as a clock of 12 hours without AM and"
+              + " PM");
+  private static final Template SUMMER_TIME =
+      Template.of("the clock goes back by an hour, which was taken for the end of summer time");
+  private static final Template GOES_BACK =
+      Template.of("time goes back by {value} on this line, so the log was not read");
+  private static final Template CHECK_CLOCK =
+      Template.of("check the logger's clock, or take out the lines that are out of order");
+  private static final Template SWAPPED =
+      Template.of(
+          "{count|pair of lines was|pairs of lines were} in the wrong order and put right by their"
+              + " time");
+  private static final Template REPEATED =
+      Template.of("{count|line repeats|lines repeat} one before word for word: left out");
 
   private static final double DAY = 86_400;
   private static final double HALF_DAY = 43_200;
@@ -147,17 +166,11 @@ final class Timeline {
     }
     double slack = 10 * interval + 2;
     if (kind == TimeAxis.Kind.TIME_OF_DAY && fall <= HALF_DAY && fall > HALF_DAY - slack) {
-      remarks.note(
-          remarks.line(lines.of(i)),
-          "the clock goes back by 12 hours: taken as a clock of 12 hours without AM and PM",
-          "");
+      remarks.note(remarks.line(lines.of(i)), TWELVE_HOURS.with());
       return HALF_DAY;
     }
     if (fall <= HOUR && fall > HOUR - slack && interval < 300) {
-      remarks.note(
-          remarks.line(lines.of(i)),
-          "the clock goes back by an hour: taken as the end of summer time",
-          "");
+      remarks.note(remarks.line(lines.of(i)), SUMMER_TIME.with());
       return HOUR;
     }
     return 0;
@@ -252,24 +265,18 @@ final class Timeline {
   private void fail(int i, double fall) {
     failed = true;
     remarks.error(
-        remarks.line(lines.of(i)),
-        "time goes back by " + Spell.number(fall) + " s on this line, so the log was not read",
-        "check the logger's clock, or take out the lines that are out of order");
+        remarks.line(lines.of(i)), GOES_BACK.with(Arguments.seconds(fall)), CHECK_CLOCK.with());
   }
 
   private void tell() {
     if (!swaps.isEmpty()) {
       remarks.note(
-          remarks.line(lines.of(swaps.get(0))),
-          Spell.count(swaps.size(), "pair")
-              + " of lines in the wrong order put right by their time",
-          "");
+          remarks.line(lines.of(swaps.get(0))), SWAPPED.with(Argument.count(swaps.size())));
     }
     if (!repeated.isEmpty()) {
       remarks.note(
           remarks.line(lines.of(repeated.nextSetBit(0))),
-          Spell.count(repeated.cardinality(), "line") + " written again word for word left aside",
-          "");
+          REPEATED.with(Argument.count(repeated.cardinality())));
     }
   }
 }

@@ -1,6 +1,8 @@
 package fairboil.ingest.log;
 
+import fairboil.ingest.finding.CellFix;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Fix;
 import fairboil.ingest.finding.Voice;
 import java.util.Locale;
 import java.util.StringJoiner;
@@ -17,12 +19,17 @@ final class LogText {
     opened.log().ifPresentOrElse(log -> append(log, text), () -> text.append("no log\n"));
     for (Finding finding : opened.findings()) {
       text.append(finding).append('\n');
-      finding
-          .mend()
-          .ifPresent(row -> text.append("  paste into ").append(row.sheet()).append(": "));
-      finding.mend().ifPresent(row -> text.append(row.texts(Voice.RAW)).append('\n'));
+      finding.mend().ifPresent(fix -> append(fix, text));
     }
     return text.toString();
+  }
+
+  private static void append(Fix fix, StringBuilder text) {
+    text.append(
+        fix instanceof CellFix cells
+            ? "  type into " + cells.row() + ": "
+            : "  paste into " + fix.sheet() + ": ");
+    text.append(fix.texts(Voice.RAW)).append('\n');
   }
 
   private static void append(Log log, StringBuilder text) {

@@ -6,6 +6,7 @@ import fairboil.ingest.OpenedStudy;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.finding.CellFix;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Fix;
 import fairboil.ingest.finding.Severity;
@@ -14,12 +15,14 @@ import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,20 +58,13 @@ class PasteTest {
   })
   void followingTheMessagesGivesALog(String name, String timeUnit, Role role)
       throws IOException, StudyException, URISyntaxException {
-    Files.copy(
-        Path.of(PasteTest.class.getResource(CASES + name + "/log.csv").toURI()),
-        study.resolve("log.csv"));
-    Map<String, String> run = new LinkedHashMap<>();
-    run.put("run", "A-1");
-    run.put("build", "A");
-    run.put("log", "log.csv");
-    Set<Map<String, String>> sensors = new LinkedHashSet<>();
+    copy(name);
+    Map<String, String> run = run();
+    List<Map<String, String>> sensors = new ArrayList<>();
     OpenedLog opened = open(run, sensors);
     assertThat(opened.findings()).anyMatch(finding -> finding.severity() == Severity.ERROR);
     for (int round = 0; round < 4 && needsMending(opened); round++) {
-      for (Finding finding : opened.findings()) {
-        finding.mend().ifPresent(row -> paste(row, timeUnit, run, sensors));
-      }
+      follow(run, sensors, timeUnit);
       opened = open(run, sensors);
     }
     OpenedLog last = opened;
@@ -77,12 +73,47 @@ class PasteTest {
     assertThat(last.findings()).noneMatch(finding -> finding.severity() == Severity.ERROR);
   }
 
+  // The row that is there has the role; a second one would not be heeded.
+  @Test
+  void followingTheMessagesFillsInTheRowThatIsThere()
+      throws IOException, StudyException, URISyntaxException {
+    copy("unit-unstated");
+    Map<String, String> run = run();
+    List<Map<String, String>> sensors = new ArrayList<>();
+    sensors.add(new LinkedHashMap<>(Map.of("column", "flame", "role", "flame")));
+    follow(run, sensors, "");
+    OpenedLog opened = open(run, sensors);
+    assertThat(opened.log()).as(() -> opened.findings() + " " + sensors).isPresent();
+    assertThat(sensors).hasSize(2);
+  }
+
+  private void copy(String name) throws IOException, URISyntaxException {
+    Files.copy(
+        Path.of(PasteTest.class.getResource(CASES + name + "/log.csv").toURI()),
+        study.resolve("log.csv"));
+  }
+
+  private static Map<String, String> run() {
+    Map<String, String> run = new LinkedHashMap<>();
+    run.put("run", "A-1");
+    run.put("build", "A");
+    run.put("log", "log.csv");
+    return run;
+  }
+
+  private void follow(Map<String, String> run, List<Map<String, String>> sensors, String timeUnit)
+      throws IOException, StudyException {
+    for (Finding finding : open(run, sensors).findings()) {
+      finding.mend().ifPresent(row -> paste(row, timeUnit, run, sensors));
+    }
+  }
+
   private static boolean needsMending(OpenedLog opened) {
     return opened.findings().stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
   }
 
   private static void paste(
-      Fix row, String timeUnit, Map<String, String> run, Set<Map<String, String>> sensors) {
+      Fix row, String timeUnit, Map<String, String> run, List<Map<String, String>> sensors) {
     Map<String, String> cells = new LinkedHashMap<>(row.texts(Voice.RAW));
     if (row.sheet().equals("runs.csv")) {
       run.putAll(cells);
@@ -91,14 +122,18 @@ class PasteTest {
     if (cells.getOrDefault("unit", "x").isEmpty()) {
       cells.put("unit", "time".equals(cells.get("role")) ? timeUnit : "°C");
     }
-    sensors.add(cells);
+    if (row instanceof CellFix fix) {
+      sensors.get(fix.row().line().orElseThrow() - 2).putAll(cells);
+    } else if (!sensors.contains(cells)) {
+      sensors.add(cells);
+    }
   }
 
-  private OpenedLog open(Map<String, String> run, Set<Map<String, String>> sensors)
+  private OpenedLog open(Map<String, String> run, List<Map<String, String>> sensors)
       throws IOException, StudyException {
     Files.writeString(study.resolve("runs.csv"), sheet(List.of(run)));
     if (!sensors.isEmpty()) {
-      Files.writeString(study.resolve("sensors.csv"), sheet(List.copyOf(sensors)));
+      Files.writeString(study.resolve("sensors.csv"), sheet(sensors));
     }
     OpenedStudy opened = StudyReader.open(study);
     assertThat(opened.study().findings())
