@@ -50,7 +50,7 @@ record Lag(double seconds, double fit, Source source) {
         place,
         LogSays.LAG.with(
             Argument.value(found.timeConstant(), 0.2, Dimension.DURATION),
-            Argument.value(found.height(), 2, Dimension.TEMPERATURE_DIFFERENCE),
+            Argument.value(Math.abs(found.height()), 2, Dimension.TEMPERATURE_DIFFERENCE),
             Argument.value(found.at(), 2, Dimension.DURATION)),
         LogSays.IF_NOT_MOVED.with(RunSays.SENSORS));
     return Optional.of(new Lag(found.timeConstant(), found.uncertainty(), Source.STEP));
