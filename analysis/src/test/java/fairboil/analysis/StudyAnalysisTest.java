@@ -141,7 +141,7 @@ class StudyAnalysisTest {
     assertThat(results.runs()).hasSameSizeAs(whole.runs());
     RunResult lost = run(results, "B1-0");
     assertThat(lost.inclusion().included()).isFalse();
-    assertThat(lost.inclusion().excluded().orElseThrow()).contains("program failed");
+    assertThat(lost.inclusion().excluded().orElseThrow().toString()).contains("program failed");
     assertThat(lost.boil().boilTime().isKnown()).isFalse();
     assertThat(results.builds().get(0)).isEqualTo(whole.builds().get(0));
     assertThat(results.builds().get(1).runs()).isEqualTo(whole.builds().get(1).runs() - 1);

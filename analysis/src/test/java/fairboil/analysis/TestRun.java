@@ -18,6 +18,7 @@ import fairboil.analysis.run.Timeline;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Run;
 import java.util.List;
@@ -71,7 +72,7 @@ public final class TestRun {
 
   /** Nobody saw how it ended. */
   public TestRun notSeen() {
-    state = new BoilState.NotSeen(Optional.empty(), "the run has no log");
+    state = new BoilState.NotSeen(Optional.empty(), Message.plain("the run has no log"));
     return this;
   }
 
@@ -136,7 +137,7 @@ public final class TestRun {
     return new RunResult(
         run,
         study.build(run.build()).orElseThrow(),
-        new Inclusion(excluded, Optional.empty(), Optional.empty()),
+        new Inclusion(excluded.map(Inclusion::asWritten), Optional.empty(), Optional.empty()),
         state,
         new Conditions(
             known(ambient, Dimension.TEMPERATURE),

@@ -23,6 +23,7 @@ import fairboil.ingest.choice.Role;
 import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Ledger;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.log.RowFate;
@@ -105,7 +106,7 @@ final class SampleRun {
         BoilState.told(outcome()),
         conditions(),
         trace.timeline(),
-        hasLog() ? flame() : FlameResult.unknown("the run has no log"),
+        hasLog() ? flame() : FlameResult.unknown(Message.plain("the run has no log")),
         boil(),
         energy(),
         fuel(),
@@ -145,7 +146,9 @@ final class SampleRun {
 
   private Inclusion inclusion() {
     return new Inclusion(
-        kind == Kind.EXCLUDED ? Optional.of("pot knocked over") : Optional.empty(),
+        kind == Kind.EXCLUDED
+            ? Optional.of(Inclusion.asWritten("pot knocked over"))
+            : Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }
@@ -219,7 +222,7 @@ final class SampleRun {
   }
 
   private static FuelResult fuel() {
-    return FuelResult.unknown("the fuel was not weighed");
+    return FuelResult.unknown(Message.plain("the fuel was not weighed"));
   }
 
   private static List<ChannelLedger> samples() {

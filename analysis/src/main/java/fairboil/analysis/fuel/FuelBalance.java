@@ -6,6 +6,7 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Influence;
 import fairboil.analysis.water.Water;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -29,6 +30,8 @@ import java.util.function.ToDoubleFunction;
  * each standard uncertainty. A figure that needs something unknown is unknown for the same reason.
  */
 public final class FuelBalance {
+
+  private static final Template NOTHING = Template.of("nothing was burnt or nothing was heated");
 
   private static final Known[] FUEL = {
     Known.MOIST_FUEL, Known.MOISTURE, Known.HEATING_VALUE, Known.BOILING_POINT, Known.AIR
@@ -160,7 +163,7 @@ public final class FuelBalance {
     double value = formula.applyAsDouble(new Values(values, Known.WATER, 0));
     return Double.isFinite(value)
         ? budget(values, formula).around(value, dimension)
-        : Figure.unknown("nothing was burnt or nothing was heated");
+        : Figure.unknown(NOTHING.with());
   }
 
   private Budget budget(Map<Known, Double> values, ToDoubleFunction<Values> formula) {

@@ -14,6 +14,7 @@ import fairboil.analysis.heat.LossEstimate;
 import fairboil.analysis.heat.Restatement;
 import fairboil.analysis.heat.Restatement.Input;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -31,6 +32,11 @@ import java.util.random.RandomGenerator;
  * @param budgets what makes each input uncertain, in the input's unit
  */
 record Balance(Restatement restatement, Inputs inputs, Map<Input, Budget> budgets) {
+
+  private static final Template COULD_NOT =
+      Template.of("this fire could not boil the reference water");
+  private static final Template COULD_HARDLY =
+      Template.of("this fire could hardly boil the reference water");
 
   /** UA in the fire is that beside it, times 1 give or take this: rectangular, a judgement. */
   static final double IN_FIRE_HALF_WIDTH = 0.25;
@@ -96,14 +102,14 @@ record Balance(Restatement restatement, Inputs inputs, Map<Input, Budget> budget
   Figure boilTime(double perKelvinByPerPascal, double confidence, RandomGenerator random) {
     OptionalDouble seconds = restatement.seconds(inputs);
     if (seconds.isEmpty()) {
-      return Figure.unknown("this fire could not boil the reference");
+      return Figure.unknown(COULD_NOT.with());
     }
     Map<Input, Double> slopes = new EnumMap<>(Input.class);
     for (Input input : Input.values()) {
       if (budgets.getOrDefault(input, Budget.NONE).combined() > 0) {
         OptionalDouble slope = restatement.sensitivity(inputs, input);
         if (slope.isEmpty()) {
-          return Figure.unknown("this fire could hardly boil the reference");
+          return Figure.unknown(COULD_HARDLY.with());
         }
         slopes.put(input, slope.getAsDouble());
       }

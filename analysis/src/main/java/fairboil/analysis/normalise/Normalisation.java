@@ -2,6 +2,7 @@ package fairboil.analysis.normalise;
 
 import fairboil.analysis.figure.Interval;
 import fairboil.ingest.choice.NormaliseBy;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.sheet.Key;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +35,7 @@ public record Normalisation(
    * @param run the run
    * @param reason why, a clause
    */
-  public record Lacking(Key run, String reason) {}
+  public record Lacking(Key run, Message reason) {}
 
   /**
    * The interval of a restated boil time worked out in two ways.

@@ -24,8 +24,12 @@ import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.NormaliseBy;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.sheet.Key;
+import fairboil.ingest.sheet.PotsSheet;
+import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +47,10 @@ public final class Normalising {
   private static final double MOST_OF_LOSS = 0.02;
 
   private static final int CHECK_DRAWS = 2000;
-  private static final String NO_BALANCE = "there is no heat balance, as ";
+
+  private static final Argument STUDY = Argument.sheet(Settings.SCHEMA.file());
+  private static final Argument RUNS = Argument.sheet(RunsSheet.SCHEMA.file());
+  private static final Argument POTS = Argument.sheet(PotsSheet.SCHEMA.file());
 
   private final Study study;
   private final References references;
@@ -100,8 +107,13 @@ public final class Normalising {
     return new Normalising(study, references, runs, confidence).outcome();
   }
 
-  /** A run with its balance, before the method is decided. */
-  private record Worked(RunResult run, Optional<Balance> balance, EnergyResult energy) {}
+  /**
+   * A run with its balance, before the method is decided.
+   *
+   * @param whyNot why there is no balance; empty if there is one
+   */
+  private record Worked(
+      RunResult run, Optional<Balance> balance, EnergyResult energy, Message whyNot) {}
 
   private Outcome outcome() {
     List<Worked> worked = runs.stream().map(this::contained).toList();
@@ -126,7 +138,8 @@ public final class Normalising {
   }
 
   private static Worked withoutBalance(RunResult run) {
-    Figure unknown = Figure.unknown(NO_BALANCE + "this program failed at it");
+    Message whyNot = HeatSays.FAILED.with();
+    Figure unknown = noBalance(whyNot);
     EnergyResult alone = run.energy();
     EnergyResult energy =
         new EnergyResult(
@@ -137,13 +150,14 @@ public final class Normalising {
             unknown,
             alone.normalisedBoilTime(),
             alone.normalisedBy());
-    return new Worked(run, Optional.empty(), energy);
+    return new Worked(run, Optional.empty(), energy, whyNot);
   }
 
   private Worked work(RunResult run) {
     Optional<Balance> balance = balances.of(run);
     EnergyResult alone = run.energy();
-    Figure unknown = Figure.unknown(NO_BALANCE + balances.whyNot(run));
+    Message whyNot = balance.isPresent() ? Message.NONE : balances.whyNot(run);
+    Figure unknown = noBalance(whyNot);
     Optional<LossEstimate> loss = losses.of(run);
     EnergyResult energy =
         new EnergyResult(
@@ -155,7 +169,11 @@ public final class Normalising {
             alone.normalisedBoilTime(),
             alone.normalisedBy(),
             balance.flatMap(it -> result(run, it, loss.orElseThrow())));
-    return new Worked(run, balance, energy);
+    return new Worked(run, balance, energy, whyNot);
+  }
+
+  private static Figure noBalance(Message whyNot) {
+    return Figure.unknown(HeatSays.NO_BALANCE.with(Argument.clause(whyNot)));
   }
 
   private static Figure figure(LossEstimate loss) {
@@ -170,7 +188,7 @@ public final class Normalising {
     return balance.heatingFit().isPresent()
         ? Optional.of(balance.growth())
         : Optional.of(
-            Figure.unknown("there is no log of the heating of run " + run.run().key().name()));
+            Figure.unknown(HeatSays.NO_HEATING.with(Argument.name(run.run().key().name()))));
   }
 
   private Figure boilTime(RunResult run, Balance balance, LossEstimate loss) {
@@ -220,11 +238,10 @@ public final class Normalising {
     return lacking;
   }
 
-  private static Optional<String> reason(Worked worked) {
+  private static Optional<Message> reason(Worked worked) {
     Figure figure = worked.energy().heatBalanceBoilTime();
     if (worked.balance().isEmpty()) {
-      return Optional.of(
-          ((Figure.Unknown) figure).reason().toString().substring(NO_BALANCE.length()));
+      return Optional.of(worked.whyNot());
     }
     double ofLoss =
         figure.budget().lines().stream()
@@ -232,7 +249,7 @@ public final class Normalising {
             .mapToDouble(BudgetLine::contribution)
             .sum();
     return figure.isKnown() && ofLoss > MOST_OF_LOSS * figure.orNaN()
-        ? Optional.of("the loss of its pot is known too poorly")
+        ? Optional.of(HeatSays.POOR_LOSS.with())
         : Optional.empty();
   }
 
@@ -307,18 +324,22 @@ public final class Normalising {
       return List.of();
     }
     Lacking first = lacking.get(0);
-    String which =
+    Message which =
+        HeatSays.OF_RUN.with(Argument.name(first.run().name()), Argument.clause(first.reason()));
+    Message problem =
         lacking.size() == 1
-            ? "run " + first.run().name()
-            : lacking.size() + " runs, of which " + first.run().name() + " is the first";
-    String problem = "the heat balance lacks " + which + ": " + first.reason() + consequence();
+            ? HeatSays.ONE_LACKS.with(Argument.clause(which), Argument.clause(consequence()))
+            : HeatSays.SOME_LACK.with(
+                Argument.count(lacking.size()),
+                Argument.clause(which),
+                Argument.clause(consequence()));
     return List.of(
         Finding.note(
             study.settings().place(Settings.NORMALISE_BY), problem, remedy(first, worked)));
   }
 
   /** What would give the first of them its balance. */
-  private static String remedy(Lacking lacking, List<Worked> worked) {
+  private static Message remedy(Lacking lacking, List<Worked> worked) {
     Conditions known =
         worked.stream()
             .map(each -> each.run())
@@ -331,21 +352,20 @@ public final class Normalising {
     boolean asked = told.stream().anyMatch(figure -> isFor(figure, lacking.reason()));
     boolean ofPlace = isFor(known.boilingPoint(), lacking.reason());
     if (ofPlace || (!asked && !known.boilingPoint().isKnown())) {
-      return "tell “altitude” in study.csv, or an air pressure in runs.csv";
+      return HeatSays.TYPE_ALTITUDE.with(STUDY, RUNS);
     }
     return told.stream().allMatch(Figure::isKnown)
-        ? "log the pot for 25 minutes as it cools beside the fire, lid as it was, once for each"
-            + " pot, lid and wind; or give a “loss coefficient” for the pot in pots.csv"
-        : "tell it in runs.csv, or of a pot in pots.csv";
+        ? HeatSays.LOG_COOLING.with(POTS)
+        : HeatSays.TYPE_IT.with(RUNS, POTS);
   }
 
-  private static boolean isFor(Figure figure, String reason) {
-    return figure instanceof Figure.Unknown unknown && unknown.reason().toString().equals(reason);
+  private static boolean isFor(Figure figure, Message reason) {
+    return figure instanceof Figure.Unknown unknown && unknown.reason().equals(reason);
   }
 
-  private String consequence() {
+  private Message consequence() {
     return references.normaliseBy() == NormaliseBy.HEAT_BALANCE
-        ? ""
-        : "; so all boil times are restated for water and boiling point, not for air temperature";
+        ? Message.NONE
+        : HeatSays.NOT_FOR_AIR.with();
   }
 }

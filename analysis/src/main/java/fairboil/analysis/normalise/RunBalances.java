@@ -15,6 +15,9 @@ import fairboil.analysis.heat.Surroundings;
 import fairboil.analysis.run.HeatRecord;
 import fairboil.analysis.run.References;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Key;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -25,6 +28,16 @@ import java.util.OptionalDouble;
 
 /** Sets up the heat balance of each run: its estimates, and what makes them uncertain. */
 final class RunBalances {
+
+  private static final Template STARTED_BOILING =
+      Template.of("the water started at its boiling point");
+  private static final Template ODD_COOLING =
+      Template.of("its cooling does not follow that of a pot of water");
+  private static final Template NOR_ANOTHER =
+      Template.of(
+          "{clause}, and no other run with the same pot, lid and wind shows how the pot cools");
+  private static final Template REFERENCE_TOO_WARM =
+      Template.of("the reference start is at or above the reference boiling point");
 
   private final References references;
   private final Losses losses;
@@ -65,21 +78,21 @@ final class RunBalances {
   }
 
   /** Why there is no balance of a run. */
-  String whyNot(RunResult run) {
+  Message whyNot(RunResult run) {
     for (Figure needed : needed(run)) {
       if (needed instanceof Figure.Unknown unknown) {
-        return unknown.reason().toString();
+        return unknown.reason();
       }
     }
     if (run.heat().pot().isEmpty()) {
-      return "the water started at its boiling point";
+      return STARTED_BOILING.with();
     }
     if (losses.of(run).isEmpty()) {
-      return run.heat().noCooling().isBlank()
-          ? "its cooling does not follow that of a pot of water"
-          : run.heat().noCooling() + ", nor was another with the same pot, lid and wind";
+      return run.heat().noCooling().isEmpty()
+          ? ODD_COOLING.with()
+          : NOR_ANOTHER.with(Argument.clause(run.heat().noCooling()));
     }
-    return "the reference start is at or above the reference boiling point";
+    return REFERENCE_TOO_WARM.with();
   }
 
   private static List<Figure> needed(RunResult run) {

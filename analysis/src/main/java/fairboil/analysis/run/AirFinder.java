@@ -9,7 +9,9 @@ import fairboil.analysis.water.Atmosphere;
 import fairboil.analysis.water.Saturation;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.dimension.Dimension;
-import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.RunsSheet;
@@ -52,7 +54,7 @@ final class AirFinder {
     }
     return log.channel(Role.AMBIENT)
         .map(channel -> mean(channel, timeline))
-        .orElseGet(() -> Figure.unknown("the air temperature was not taken"));
+        .orElseGet(() -> Figure.unknown(AirSays.NOT_TAKEN.with()));
   }
 
   private Figure given(Given<Quantity> cell) {
@@ -62,9 +64,9 @@ final class AirFinder {
           .findings()
           .error(
               cell.place(),
-              "an air temperature of " + cell.written() + " is not possible",
-              "check the number and its unit");
-      return Figure.unknown("the air temperature told is not possible");
+              AirSays.NOT_POSSIBLE.with(Argument.cell(cell.written())),
+              RunSays.CHECK_NUMBER.with());
+      return Figure.unknown(AirSays.TEMPERATURE_GIVEN.with());
     }
     double u = Math.hypot(THERMOMETER, cell.value().resolution() / ROOT_12);
     return Budget.of(BudgetLine.independent(Influence.AMBIENT, u))
@@ -76,7 +78,7 @@ final class AirFinder {
     Trace burn = channel.trace().between(from, Double.POSITIVE_INFINITY);
     double mean = burn.mean();
     if (Double.isNaN(mean)) {
-      return Figure.unknown("the air channel has no readings while the fire burnt");
+      return Figure.unknown(AirSays.NO_READINGS.with());
     }
     Probe probe = channel.probe();
     return Budget.of(
@@ -96,7 +98,7 @@ final class AirFinder {
     }
     Optional<Given<Quantity>> altitude = altitude();
     if (altitude.isEmpty()) {
-      return Figure.unknown("neither an air pressure nor the altitude is told");
+      return Figure.unknown(AirSays.NO_PRESSURE.with());
     }
     double metres = altitude.get().value().value();
     if (metres < Atmosphere.MIN_METRES || metres > Atmosphere.MAX_METRES) {
@@ -104,9 +106,9 @@ final class AirFinder {
           .findings()
           .error(
               altitude.get().place(),
-              "an altitude of " + altitude.get().written() + " is not possible here",
-              "check the number and its unit");
-      return Figure.unknown("the altitude told is not possible");
+              AirSays.NO_ALTITUDE.with(Argument.cell(altitude.get().written())),
+              RunSays.CHECK_NUMBER.with());
+      return Figure.unknown(AirSays.ALTITUDE_GIVEN.with());
     }
     Optional<Given<Quantity>> seaLevel = context.cell(RunsSheet.SEA_LEVEL_PRESSURE);
     return seaLevel.isPresent() ? reduced(seaLevel.get(), metres) : fromAltitude(metres);
@@ -121,15 +123,16 @@ final class AirFinder {
   private Figure station(Given<Quantity> cell) {
     double pascals = cell.value().value();
     if (pascals < LOWEST_STATION || pascals > HIGHEST_STATION) {
-      return impossible(cell.place(), "a station pressure of " + cell.written());
+      return impossible(cell, AirSays.STATION);
     }
-    altitude().ifPresent(altitude -> compare(cell, altitude.value().value()));
+    altitude().ifPresent(altitude -> compare(cell, altitude));
     return Budget.of(BudgetLine.independent(Influence.PRESSURE, uncertainty(cell, BAROMETER)))
         .around(pascals, Dimension.PRESSURE);
   }
 
   /** A pressure reduced to sea level, written as the station's, loses the whole altitude. */
-  private void compare(Given<Quantity> cell, double metres) {
+  private void compare(Given<Quantity> cell, Given<Quantity> altitude) {
+    double metres = altitude.value().value();
     if (metres < Atmosphere.MIN_METRES || metres > Atmosphere.MAX_METRES) {
       return;
     }
@@ -139,19 +142,18 @@ final class AirFinder {
           .findings()
           .warning(
               cell.place(),
-              Findings.words(
-                  "a station pressure of %s does not go with an altitude of %.0f m, where about"
-                      + " %.1f kPa is usual",
-                  cell.written(), metres, expected / 1000),
-              "if it was reduced to sea level, as forecasts give it, move it to “sea-level"
-                  + " pressure”");
+              AirSays.DOES_NOT_FIT.with(
+                  Argument.cell(cell.written()),
+                  Argument.cell(altitude.written()),
+                  Argument.value(expected, BAROMETER, Dimension.PRESSURE)),
+              AirSays.MOVE.with(Argument.word(RunsSheet.SEA_LEVEL_PRESSURE.name()), RunSays.RUNS));
     }
   }
 
   private Figure reduced(Given<Quantity> cell, double metres) {
     double seaLevel = cell.value().value();
     if (seaLevel < LOWEST_SEA_LEVEL || seaLevel > HIGHEST_SEA_LEVEL) {
-      return impossible(cell.place(), "a sea-level pressure of " + cell.written());
+      return impossible(cell, AirSays.SEA_LEVEL);
     }
     double station = Atmosphere.reduce(seaLevel, metres);
     return Budget.of(
@@ -160,9 +162,12 @@ final class AirFinder {
         .around(station, Dimension.PRESSURE);
   }
 
-  private Figure impossible(Place place, String what) {
-    context.findings().error(place, what + " is not possible", "check the number and its unit");
-    return Figure.unknown("the pressure told is not possible");
+  private Figure impossible(Given<Quantity> cell, Template problem) {
+    context
+        .findings()
+        .error(
+            cell.place(), problem.with(Argument.cell(cell.written())), RunSays.CHECK_NUMBER.with());
+    return Figure.unknown(AirSays.PRESSURE_GIVEN.with());
   }
 
   private static double uncertainty(Given<Quantity> cell, double instrument) {
@@ -184,8 +189,8 @@ final class AirFinder {
   /** The boiling point at a pressure. */
   static Figure boilingPoint(Figure pressure) {
     if (!(pressure instanceof Figure.Known known)) {
-      return Figure.unknown(
-          "the boiling point is not known, as " + ((Figure.Unknown) pressure).reason());
+      Message why = ((Figure.Unknown) pressure).reason();
+      return Figure.unknown(AirSays.NO_BOILING_POINT.with(Argument.clause(why)));
     }
     double pascals = known.measured().value();
     return known

@@ -10,6 +10,8 @@ import fairboil.ingest.choice.BoilTimeSource;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
 import java.util.Optional;
@@ -25,6 +27,9 @@ final class BoilAnalysis {
 
   /** Log and stopwatch may differ by so much without a finding, s. */
   private static final double AGREE_SECONDS = 15;
+
+  /** So uncertain that no decimals are shown, s. */
+  private static final double WHOLE_SECONDS = 2;
 
   private final RunContext context;
   private final PreparedLog log;
@@ -79,12 +84,14 @@ final class BoilAnalysis {
         .orElseGet(() -> stopwatchInterval(start(), events.boilTimeStart()));
   }
 
-  private Optional<String> notMarked() {
+  private Optional<Message> notMarked() {
     if (events.at(Event.BOIL).isPresent()) {
       return Optional.empty();
     }
     return Optional.of(
-        events.isAsked(Event.BOIL) ? "the mark of boil is asked about" : "nobody marked the boil");
+        events.isAsked(Event.BOIL)
+            ? RunSays.IN_DOUBT.with(Argument.word(Event.BOIL.label()))
+            : BoilSays.NOT_MARKED.with());
   }
 
   private double start() {
@@ -99,7 +106,7 @@ final class BoilAnalysis {
     double seconds = seen.at() - from;
     return seconds > 0
         ? logBudget(seen, event).around(seconds, Dimension.DURATION)
-        : Figure.unknown("the log shows the boil before the fire was lit");
+        : Figure.unknown(BoilSays.LOG_TOO_EARLY.with());
   }
 
   private Budget logBudget(Boil.Seen seen, Event start) {
@@ -122,7 +129,7 @@ final class BoilAnalysis {
     }
     double seconds = events.at(Event.BOIL).orElseThrow() - from;
     if (seconds <= 0) {
-      return Figure.unknown("the boil is marked before " + event.label());
+      return Figure.unknown(RunSays.BOIL_TOO_EARLY.with(Argument.word(event.label())));
     }
     double pressed = Math.hypot(events.uncertainty(event), events.uncertainty(Event.BOIL));
     double joined = events.isMarked(event) ? 0 : events.joining();
@@ -143,10 +150,9 @@ final class BoilAnalysis {
           .findings()
           .warning(
               plausible.boilMark(),
-              Findings.words(
-                  "the boil was marked %.0f s %s than the log shows it",
-                  Math.abs(apart), apart > 0 ? "later" : "earlier"),
-              "check that stopwatch and log began together, and what was agreed to call boiling");
+              (apart > 0 ? BoilSays.MARKED_LATER : BoilSays.MARKED_EARLIER)
+                  .with(Argument.value(Math.abs(apart), WHOLE_SECONDS, Dimension.DURATION)),
+              BoilSays.CHECK_START.with());
     }
   }
 
@@ -177,27 +183,27 @@ final class BoilAnalysis {
       return from.get() == BoilTimeFrom.STOPWATCH ? byStopwatch : byLog;
     }
     if (!mayHaveBoiled()) {
-      return Figure.unknown("the run " + wordsOf(context.value(RunsSheet.OUTCOME).orElseThrow()));
+      String outcome = context.value(RunsSheet.OUTCOME).orElseThrow().label();
+      return Figure.unknown(BoilSays.ENDED.with(Argument.word(outcome)));
     }
-    String ofLog = ((Figure.Unknown) byLog).reason().toString();
-    String ofStopwatch = ((Figure.Unknown) byStopwatch).reason().toString();
-    return Figure.unknown(ofLog.equals(ofStopwatch) ? ofLog : ofLog + ", and " + ofStopwatch);
-  }
-
-  private static String wordsOf(Outcome outcome) {
-    return outcome == Outcome.DID_NOT_BOIL ? "did not boil" : "would not light";
+    Message ofLog = ((Figure.Unknown) byLog).reason();
+    Message ofStopwatch = ((Figure.Unknown) byStopwatch).reason();
+    return Figure.unknown(
+        ofLog.equals(ofStopwatch)
+            ? ofLog
+            : RunSays.AND.with(Argument.clause(ofLog), Argument.clause(ofStopwatch)));
   }
 
   private Figure litToBoil(Optional<BoilTimeFrom> from) {
     OptionalDouble lit = events.at(Event.LIT);
     if (from.isEmpty()) {
-      return Figure.unknown("when the water boiled is not known");
+      return Figure.unknown(RunSays.NO_BOIL_TIME.with());
     }
     if (lit.isEmpty()) {
       return Figure.unknown(
           events.isAsked(Event.LIT)
-              ? "the mark of lit is asked about"
-              : "lighting was neither marked nor seen");
+              ? RunSays.IN_DOUBT.with(Argument.word(Event.LIT.label()))
+              : RunSays.NO_LIGHTING.with());
     }
     Figure time =
         from.get() == BoilTimeFrom.STOPWATCH
@@ -211,9 +217,7 @@ final class BoilAnalysis {
     OptionalDouble out = events.at(Event.FLAME_OUT);
     if (lit.isEmpty() || out.isEmpty() || out.getAsDouble() <= lit.getAsDouble()) {
       return Figure.unknown(
-          lit.isEmpty()
-              ? "lighting was neither marked nor seen"
-              : "the flame going out was neither marked nor seen");
+          lit.isEmpty() ? RunSays.NO_LIGHTING.with() : BoilSays.NO_FLAME_OUT.with());
     }
     boolean sameClock = events.isMarked(Event.LIT) == events.isMarked(Event.FLAME_OUT);
     if (!sameClock && events.apart().isPresent()) {

@@ -1,6 +1,8 @@
 package fairboil.analysis.run;
 
 import fairboil.ingest.choice.Outcome;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import java.util.Optional;
 
 /**
@@ -25,7 +27,7 @@ public sealed interface BoilState {
    * @param told what the sheet says of the end
    * @param reason by what it is known, a clause for people
    */
-  record DidNotBoil(Optional<Outcome> told, String reason) implements BoilState {}
+  record DidNotBoil(Optional<Outcome> told, Message reason) implements BoilState {}
 
   /**
    * Nobody and nothing saw whether it did.
@@ -33,7 +35,7 @@ public sealed interface BoilState {
    * @param told what the sheet says of the end
    * @param reason why not, a clause for people
    */
-  record NotSeen(Optional<Outcome> told, String reason) implements BoilState {}
+  record NotSeen(Optional<Outcome> told, Message reason) implements BoilState {}
 
   /**
    * By the sheet's word alone. Whoever stopped a run says how it ended, not that the stove failed.
@@ -43,8 +45,9 @@ public sealed interface BoilState {
     return switch (outcome) {
       case BOILED -> new Boiled(told);
       case DID_NOT_BOIL, WOULD_NOT_LIGHT, WENT_OUT ->
-          new DidNotBoil(told, "the sheet says “" + outcome.label() + "”");
-      case STOPPED -> new NotSeen(told, "the run was stopped");
+          new DidNotBoil(
+              told, BoilSays.SHEET_SAYS.with(RunSays.RUNS, Argument.cell(outcome.label())));
+      case STOPPED -> new NotSeen(told, BoilSays.STOPPED.with());
     };
   }
 

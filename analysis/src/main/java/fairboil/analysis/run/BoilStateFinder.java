@@ -4,7 +4,11 @@ import fairboil.analysis.figure.Figure;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.RunsSheet;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,6 +18,9 @@ final class BoilStateFinder {
 
   /** Readings further apart than this may have a boil between them, s. */
   private static final double LONGEST_GAP_SECONDS = 120;
+
+  /** So uncertain that one decimal is shown, K. */
+  private static final double TENTHS_KELVIN = 0.2;
 
   private final RunContext context;
   private final PreparedLog log;
@@ -69,19 +76,22 @@ final class BoilStateFinder {
   }
 
   /** How the log shows that the water never boiled; empty if it does not show that. */
-  private Optional<String> shown() {
+  private Optional<Message> shown() {
     // Where a mark of boil is asked about, somebody may have seen it boil.
     if (events.isAsked(Event.BOIL) || !stayedBelow() || water.longestGap() > LONGEST_GAP_SECONDS) {
       return Optional.empty();
     }
     if (fireEnded()) {
-      return Optional.of(
-          Findings.words("the fire ended with the water at %.1f °C", water.hottest().orNaN()));
+      return Optional.of(BoilSays.FIRE_ENDED.with(celsius(water.hottest().orNaN())));
     }
     OptionalDouble level = water.levelled();
     return level.isEmpty()
         ? Optional.empty()
-        : Optional.of(Findings.words("the water levelled off at %.1f °C", level.getAsDouble()));
+        : Optional.of(BoilSays.LEVELLED.with(celsius(level.getAsDouble())));
+  }
+
+  private static Argument celsius(double celsius) {
+    return Argument.value(celsius, TENTHS_KELVIN, Dimension.TEMPERATURE);
   }
 
   private boolean stayedBelow() {
@@ -101,30 +111,34 @@ final class BoilStateFinder {
     return potOff >= out.getAsDouble() && water.until() >= out.getAsDouble() - log.interval();
   }
 
-  private String whyNot(Optional<Outcome> told) {
-    String mark =
-        events.isAsked(Event.BOIL)
-            ? "the mark of boil is asked about"
-            : "no boil mark could be read";
-    String unseen = water.whyNot().orElse("the log shows none") + ", and " + mark;
-    return told.isPresent() ? "the run was stopped; " + unseen : unseen;
+  private Message whyNot(Optional<Outcome> told) {
+    Message mark = mark(BoilSays.UNREAD_MARK);
+    Message unseen = RunSays.AND.with(Argument.clause(notInLog()), Argument.clause(mark));
+    return told.isPresent() ? BoilSays.STOPPED_UNSEEN.with(Argument.clause(unseen)) : unseen;
+  }
+
+  private Message mark(Template none) {
+    return events.isAsked(Event.BOIL)
+        ? RunSays.IN_DOUBT.with(Argument.word(Event.BOIL.label()))
+        : none.with();
+  }
+
+  private Message notInLog() {
+    return water.whyNot().orElse(BoilSays.NO_BOIL_IN_LOG.with());
   }
 
   private void tell(BoilState.NotSeen not) {
     Place place = context.place(RunsSheet.OUTCOME);
-    String problem = "whether the water boiled was not seen: " + not.reason();
-    String remedy =
-        "if you know it, type “boiled” or “did not boil” in the column outcome; until then this"
-            + " run counts neither as boiled nor as failed";
+    Message problem = BoilSays.UNSEEN.with(Argument.clause(not.reason()));
+    Message remedy = BoilSays.TYPE_OUTCOME.with(RunSays.RUNS);
     if (isEmpty()) {
       context
           .findings()
           .error(
               context.run().row().place(),
-              "nothing was seen of this run: it has no log and no mark that could be read",
-              "put its log into the folder logs as "
-                  + context.run().key().name()
-                  + ".csv, or name the file in the column log, or type its marks in stopwatch.csv");
+              BoilSays.NOTHING_SEEN.with(),
+              BoilSays.GIVE_LOG.with(
+                  Argument.name(context.run().key().name()), RunSays.RUNS, RunSays.STOPWATCH));
     } else if (isAboutWater()) {
       context.findings().warning(place, problem, remedy);
     } else {
@@ -151,22 +165,21 @@ final class BoilStateFinder {
           .findings()
           .warning(
               place,
-              "the run is told as boiled, but "
-                  + (events.isAsked(Event.BOIL)
-                      ? "the mark of boil is asked about and "
-                      : "no boil was marked and ")
-                  + water.whyNot().orElse("the log shows none"),
-              "mark the boil in stopwatch.csv, or change the outcome");
+              BoilSays.SAID_BOILED.with(
+                  RunSays.RUNS,
+                  Argument.clause(mark(BoilSays.NO_MARK)),
+                  Argument.clause(notInLog())),
+              BoilSays.MARK_IT.with(RunSays.STOPWATCH));
     } else if (told != Outcome.BOILED && saw()) {
       context
           .findings()
           .warning(
               place,
-              "the run is told as “"
-                  + told.label()
-                  + "”, but "
-                  + (marked() ? "the boil was marked" : "the log shows the water boiling"),
-              "write “boiled” if it boiled before it ended");
+              BoilSays.SAID_OTHERWISE.with(
+                  RunSays.RUNS,
+                  Argument.cell(told.label()),
+                  Argument.clause((marked() ? BoilSays.WAS_MARKED : BoilSays.LOG_SHOWS_IT).with())),
+              BoilSays.TYPE_BOILED.with());
     }
   }
 }

@@ -3,7 +3,11 @@ package fairboil.analysis.run;
 import fairboil.analysis.clock.ClockJoin;
 import fairboil.analysis.clock.CommonEvent;
 import fairboil.analysis.run.StopwatchZero.MarkKind;
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Mark;
 import fairboil.ingest.sheet.RunsSheet;
 import java.util.List;
@@ -11,9 +15,8 @@ import java.util.List;
 /** What a reader should know of the joining of the clocks of a run. */
 final class ClockFindings {
 
-  private static final String IF_FAR =
-      "check that log and marks are of this run; if they are, give “lit at” in runs.csv and the log"
-          + " as times of day, or the part of the log from lighting on by “log from”";
+  /** So uncertain that no decimals are shown, s. */
+  private static final double WHOLE_SECONDS = 2;
 
   private final RunContext context;
   private final PreparedLog log;
@@ -37,140 +40,109 @@ final class ClockFindings {
   }
 
   private void nothing() {
-    String assumed =
+    Template assumed =
         kind == MarkKind.ELAPSED && !context.study().marksOf(context.run().key()).isEmpty()
-            ? "begun together"
-            : "kept the same time";
-    context
-        .findings()
-        .note(
-            place(),
-            "stopwatch and log show no event in common, so that nothing checks how their clocks"
-                + " are joined: they are taken to have "
-                + assumed,
-            "mark “lit”, “pot on” and “flame out”");
+            ? ClockSays.BEGAN_TOGETHER
+            : ClockSays.SAME_TIME;
+    context.findings().note(place(), assumed.with(), ClockSays.TIME_THREE.with());
   }
 
   private void oneEvent(ClockJoin join) {
-    String event = names(join.agreeing());
+    Argument event = name(join.agreeing().get(0));
     if (join.isFar()) {
-      far(join, "only “" + event + "” shows it", "log and marks are not taken together");
+      Message problem =
+          ClockSays.FAR_BY_ONE.with(run(), Argument.clause(apart(join)), file(), event);
+      context.findings().error(place(), problem, ClockSays.IF_FAR.with(RunSays.RUNS));
       return;
     }
     context
         .findings()
         .note(
             place(),
-            "only “"
-                + event
-                + "” was seen by both stopwatch and log, so that the joining of their clocks cannot"
-                + " be checked"
-                + moved(join),
-            "mark “lit”, “pot on” and “flame out”");
+            ClockSays.ONE_EVENT.with(event, Argument.clause(moved(join))),
+            ClockSays.TIME_THREE.with());
   }
 
   private void agreeing(ClockJoin join) {
+    Argument apart = Argument.clause(apart(join));
+    Argument names = names(join.agreeing());
+    Argument within = seconds(2 * join.uncertainty());
     if (join.isFar()) {
-      far(join, shown(join), "the marks were moved by as much");
+      Message problem = ClockSays.FAR.with(run(), apart, file(), names, within);
+      context.findings().error(place(), problem, ClockSays.IF_FAR.with(RunSays.RUNS));
     } else if (join.shift() != 0) {
-      context.findings().note(place(), apart(join) + ": " + shown(join) + moved(join), "");
+      Message problem = ClockSays.OFF.with(apart, names, within, Argument.clause(moved(join)));
+      context.findings().note(place(), problem, Message.NONE);
     }
     if (!join.others().isEmpty() && !join.isFar()) {
       context
           .findings()
           .note(
               place(),
-              "by "
-                  + names(join.agreeing())
-                  + " stopwatch and log go together, but not by "
-                  + offsets(join.others()),
-              "check these marks");
+              ClockSays.BUT_NOT_BY.with(names, offsets(join.others())),
+              ClockSays.CHECK_MARKS.with());
     }
   }
 
   private void disagreeing(ClockJoin join) {
-    String problem =
-        "the clocks of stopwatch and log do not go together in run "
-            + run()
-            + ": by "
-            + offsets(join.others());
-    String remedy = "check these marks, and that " + file() + " is the log of this run";
+    Argument consequence =
+        Argument.clause(join.isFar() ? ClockSays.BOTH_UNUSED.with() : Message.NONE);
+    Message problem = ClockSays.DO_NOT_FIT.with(run(), offsets(join.others()), consequence);
+    Message remedy = ClockSays.CHECK_BOTH.with(file());
     if (join.isFar()) {
-      context.findings().error(place(), problem + ", so that no figure takes both", remedy);
+      context.findings().error(place(), problem, remedy);
     } else {
       context.findings().warning(place(), problem, remedy);
     }
   }
 
-  private void far(ClockJoin join, String shown, String consequence) {
-    context
-        .findings()
-        .error(
-            place(),
-            "run "
-                + run()
-                + ": "
-                + apart(join)
-                + " ("
-                + file()
-                + "); "
-                + shown
-                + ", and "
-                + consequence,
-            IF_FAR);
-  }
-
-  private String shown(ClockJoin join) {
-    return names(join.agreeing()) + " show it, to " + seconds(2 * join.uncertainty());
-  }
-
-  /** How far the clocks are apart, in words. */
-  private String apart(ClockJoin join) {
-    String size = seconds(Math.abs(join.offset()));
+  /** How far the clocks are apart. */
+  private Message apart(ClockJoin join) {
+    Argument size = seconds(Math.abs(join.offset()));
     boolean later = join.offset() > 0;
-    return kind == MarkKind.ELAPSED
-        ? "the stopwatch was started " + size + (later ? " after" : " before") + " its log begins"
-        : "the clock of the stopwatch marks is "
-            + size
-            + (later ? " behind" : " ahead of")
-            + " that of the"
-            + " log";
+    if (kind == MarkKind.ELAPSED) {
+      return (later ? ClockSays.STARTED_AFTER : ClockSays.STARTED_BEFORE).with(size);
+    }
+    return (later ? ClockSays.BEHIND : ClockSays.AHEAD).with(size);
   }
 
-  private static String moved(ClockJoin join) {
+  private static Message moved(ClockJoin join) {
     return join.shift() == 0
-        ? ""
-        : ", and the marks were moved "
-            + seconds(Math.abs(join.shift()))
-            + (join.shift() > 0 ? " later" : " earlier");
+        ? Message.NONE
+        : (join.shift() > 0 ? ClockSays.MOVED_LATER : ClockSays.MOVED_EARLIER)
+            .with(seconds(Math.abs(join.shift())));
   }
 
-  private static String offsets(List<CommonEvent> events) {
-    return String.join(
-        " and ",
-        events.stream()
-            .map(event -> "“" + event.name() + "” (off by " + signed(event.offset()) + ")")
-            .toList());
+  private static Argument offsets(List<CommonEvent> events) {
+    return Argument.allOf(events.stream().map(ClockFindings::offset).toList());
   }
 
-  private static String names(List<CommonEvent> events) {
-    return String.join(" and ", events.stream().map(event -> event.name()).toList());
+  private static Argument offset(CommonEvent event) {
+    Template way = event.offset() > 0 ? ClockSays.LATER : ClockSays.EARLIER;
+    return Argument.clause(way.with(name(event), seconds(Math.abs(event.offset()))));
   }
 
-  private static String signed(double seconds) {
-    return Findings.words("%+.0f s", seconds).replace('-', '\u2212');
+  private static Argument names(List<CommonEvent> events) {
+    return Argument.allOf(events.stream().map(ClockFindings::name).toList());
   }
 
-  private static String seconds(double seconds) {
-    return Findings.words("%.0f s", seconds);
+  private static Argument name(CommonEvent event) {
+    return Argument.cell(event.name());
   }
 
-  private String run() {
-    return context.run().key().name();
+  private static Argument seconds(double seconds) {
+    return Argument.value(seconds, WHOLE_SECONDS, Dimension.DURATION);
   }
 
-  private String file() {
-    return log.channels().isEmpty() ? "its log" : log.channels().get(0).place().file();
+  private Argument run() {
+    return Argument.name(context.run().key().name());
+  }
+
+  private Argument file() {
+    return Argument.clause(
+        log.channels().isEmpty()
+            ? ClockSays.ITS_LOG.with()
+            : ClockSays.FILE.with(Argument.name(log.channels().get(0).place().file())));
   }
 
   private Place place() {

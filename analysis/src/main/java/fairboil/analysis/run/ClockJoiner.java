@@ -10,6 +10,8 @@ import fairboil.analysis.trace.Trace;
 import fairboil.analysis.trace.WaterLevels;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.sheet.Mark;
 import fairboil.ingest.sheet.RunsSheet;
@@ -26,6 +28,8 @@ import java.util.Optional;
  */
 final class ClockJoiner {
 
+  private static final Template CANNOT_BE_MATCHED =
+      Template.of("the clocks of the stopwatch and the log cannot be matched");
   private static final double ROOT_12 = Math.sqrt(12);
 
   private final RunContext context;
@@ -49,7 +53,7 @@ final class ClockJoiner {
    * @param zero where stopwatch and clock stand on the time line
    * @param whyNot why times of marks and log may not be taken together; empty if they may
    */
-  record Joined(StopwatchZero zero, Optional<String> whyNot) {}
+  record Joined(StopwatchZero zero, Optional<Message> whyNot) {}
 
   Joined join() {
     Map<Event, Sighting> marked = marked();
@@ -61,10 +65,8 @@ final class ClockJoiner {
     if (join.grounds() == ClockJoin.Grounds.NOTHING) {
       return new Joined(assumed, Optional.empty());
     }
-    Optional<String> whyNot =
-        join.joins()
-            ? Optional.empty()
-            : Optional.of("the clocks of stopwatch and log cannot be joined");
+    Optional<Message> whyNot =
+        join.joins() ? Optional.empty() : Optional.of(CANNOT_BE_MATCHED.with());
     return new Joined(assumed.moved(join.shift(), kind, join.uncertaintyLeft()), whyNot);
   }
 

@@ -7,6 +7,9 @@ import fairboil.analysis.figure.Influence;
 import fairboil.analysis.heat.Load;
 import fairboil.analysis.water.Water;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
 import java.util.Optional;
@@ -14,6 +17,16 @@ import java.util.Optional;
 /** Heat into the water, and the boil time restated by energy scaling. */
 final class EnergyAnalysis {
 
+  private static final Template STARTED_BOILING =
+      Template.of("the water started at its boiling point");
+  private static final Template FAR =
+      Template.of(
+          "the boil time is worked out for {value} of water, {number} times the {value} that was"
+              + " tested");
+  private static final Template GO_NEARER =
+      Template.of(
+          "test with about the reference water, or set “reference water” in {sheet} nearer to what"
+              + " was tested");
   private static final double MOST_TIMES_THE_WATER = 1.5;
   private static final double LEAST_TIMES_THE_WATER = 0.67;
 
@@ -56,13 +69,13 @@ final class EnergyAnalysis {
   }
 
   /** Why the heat into the water is not known. */
-  private String missing() {
+  private Message missing() {
     for (Figure needed : new Figure[] {water, start, boilingPoint}) {
       if (needed instanceof Figure.Unknown unknown) {
-        return unknown.reason().toString();
+        return unknown.reason();
       }
     }
-    return "the water started at its boiling point";
+    return STARTED_BOILING.with();
   }
 
   /** Heat capacity of water and pot, J/K. */
@@ -117,7 +130,7 @@ final class EnergyAnalysis {
     }
     Optional<Load> reference = reference(task.pot());
     if (reference.isEmpty()) {
-      return Figure.unknown("the reference start is at or above the reference boiling point");
+      return Figure.unknown(RunSays.REFERENCE_TOO_WARM.with());
     }
     tellIfFar(task.load(), reference.get());
     double seconds = task.load().timeFor(reference.get(), boilTime.orNaN());
@@ -144,12 +157,13 @@ final class EnergyAnalysis {
           .findings()
           .warning(
               context.place(RunsSheet.WATER),
-              Findings.words(
-                  "the boil time is restated for %.2f kg of water, %.2f times the %.2f kg tested",
-                  reference.water(), times, own.water()),
-              "test with about the reference water, or set “reference water” in study.csv nearer to"
-                  + " what was tested");
+              FAR.with(water(reference.water()), Argument.number(times, 2), water(own.water())),
+              GO_NEARER.with(RunSays.STUDY));
     }
+  }
+
+  private static Argument water(double kilograms) {
+    return Argument.value(kilograms, 0.02, Dimension.MASS);
   }
 
   /** What water, start, boiling point and pot add, per joule of the load's heat. */

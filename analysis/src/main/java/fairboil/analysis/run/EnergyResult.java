@@ -2,6 +2,8 @@ package fairboil.analysis.run;
 
 import fairboil.analysis.figure.Figure;
 import fairboil.ingest.choice.NormaliseBy;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import java.util.Optional;
 
 /**
@@ -27,7 +29,7 @@ public record EnergyResult(
     Optional<BalanceResult> balance) {
 
   private static final Figure NOT_YET =
-      Figure.unknown("the heat balance needs the other runs of the study");
+      Figure.unknown(Template.of("the heat balance needs the other runs of the study").with());
 
   /** Without a heat balance. */
   public EnergyResult(
@@ -50,7 +52,7 @@ public record EnergyResult(
   }
 
   /** A run of whose heat nothing is known, for one reason. */
-  static EnergyResult unknown(String reason) {
+  static EnergyResult unknown(Message reason) {
     Figure unknown = Figure.unknown(reason);
     return new EnergyResult(unknown, unknown, unknown, unknown, unknown, unknown, Optional.empty());
   }

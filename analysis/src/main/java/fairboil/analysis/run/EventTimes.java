@@ -1,6 +1,9 @@
 package fairboil.analysis.run;
 
 import fairboil.ingest.choice.Event;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -23,8 +26,11 @@ record EventTimes(
     Timeline timeline,
     Map<Event, Double> uncertainties,
     double joining,
-    Optional<String> apart,
+    Optional<Message> apart,
     Set<Event> asked) {
+
+  private static final Template NO_START =
+      Template.of("neither lighting nor setting the pot on was marked or seen");
 
   EventTimes {
     uncertainties = uncertainties.isEmpty() ? Map.of() : Map.copyOf(new EnumMap<>(uncertainties));
@@ -48,17 +54,17 @@ record EventTimes(
    * Why it is not known when the boil time starts; empty if it is. Lighting alone does not tell it
    * if the pot was set on at a time that is asked about.
    */
-  Optional<String> whyNoStart() {
+  Optional<Message> whyNoStart() {
     if (isAsked(Event.POT_ON)) {
-      return Optional.of("the mark of pot on is asked about");
+      return Optional.of(RunSays.IN_DOUBT.with(Argument.word(Event.POT_ON.label())));
     }
     if (timeline.boilTimeStart().isPresent()) {
       return Optional.empty();
     }
     return Optional.of(
         isAsked(Event.LIT)
-            ? "the mark of lit is asked about"
-            : "neither lighting nor setting the pot on was marked or seen");
+            ? RunSays.IN_DOUBT.with(Argument.word(Event.LIT.label()))
+            : NO_START.with());
   }
 
   /** The same, without the marks of an event, which are asked about. */

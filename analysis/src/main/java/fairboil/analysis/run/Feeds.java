@@ -2,6 +2,9 @@ package fairboil.analysis.run;
 
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Feed;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.RunsSheet;
 import java.util.Optional;
@@ -13,6 +16,12 @@ import java.util.Optional;
  * @param commonest how most included runs were fed; batch where as many were fed
  */
 record Feeds(Optional<Feed> commonest) {
+
+  private static final Template APART =
+      Template.of("its feed is {cell}, and that of most runs {cell}: the two are never mixed");
+  private static final Template DOES_NOT_COUNT =
+      Template.of("run {name} does not count, as {clause}");
+  private static final Template OWN_STUDY = Template.of("put these runs into a study of their own");
 
   static Feeds of(Study study) {
     long batch = count(study, Feed.BATCH);
@@ -34,23 +43,20 @@ record Feeds(Optional<Feed> commonest) {
   }
 
   /** Why a run does not count with the others, told as a finding too; empty if it does. */
-  Optional<String> apart(RunContext context) {
+  Optional<Message> apart(RunContext context) {
     Optional<Feed> feed = feedOf(context.run());
     if (feed.isEmpty() || feed.equals(commonest)) {
       return Optional.empty();
     }
-    String reason =
-        "its feed is “"
-            + feed.get().label()
-            + "”, and that of most runs “"
-            + commonest.orElseThrow().label()
-            + "”: the two are never taken together";
+    Message reason =
+        APART.with(
+            Argument.cell(feed.get().label()), Argument.cell(commonest.orElseThrow().label()));
     context
         .findings()
         .warning(
             context.place(RunsSheet.FEED),
-            "run " + context.run().key().name() + " does not count, as " + reason,
-            "make a study of its own of these runs");
+            DOES_NOT_COUNT.with(Argument.name(context.run().key().name()), Argument.clause(reason)),
+            OWN_STUDY.with());
     return Optional.of(reason);
   }
 }

@@ -13,6 +13,8 @@ import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.PeakWindow;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Settings;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,6 +22,16 @@ import java.util.OptionalDouble;
 /** What the flame channel shows. */
 final class FlameAnalysis {
 
+  private static final Template NO_FIRE =
+      Template.of("its flame probe never rose clearly above the air");
+  private static final Template NEVER_ROSE =
+      Template.of(
+          "the flame probe never rose clearly above the air: it read {value} at most, and the air"
+              + " was {value}");
+  private static final Template CHECK_PROBE =
+      Template.of("check the probe, its wiring, and the role of its column in {sheet}");
+  private static final Template FEW_READINGS =
+      Template.of("the flame column has fewer than 10 readings while the flame burnt");
   private static final double ROOT_12 = Math.sqrt(12);
 
   /** A bead no further above the air is as warm as the air: a judgement. */
@@ -40,11 +52,10 @@ final class FlameAnalysis {
   FlameResult result() {
     Optional<PreparedChannel> flame = log.channel(Role.FLAME);
     if (flame.isEmpty()) {
-      return FlameResult.unknown(
-          log.time().isEmpty() ? log.lacking() : "the log has no flame column");
+      return FlameResult.unknown(log.time().isEmpty() ? log.lacking() : LogSays.NO_FLAME.with());
     }
     if (sawNoFire(flame.get())) {
-      return FlameResult.unknown("its flame probe never rose clearly above the air");
+      return FlameResult.unknown(NO_FIRE.with());
     }
     Figure steady = steady(flame.get());
     Peak peak = peak(flame.get().trace());
@@ -65,12 +76,13 @@ final class FlameAnalysis {
         .findings()
         .warning(
             flame.place(),
-            Findings.words(
-                "the flame probe never rose clearly above the air: it read %.1f °C at most, and the"
-                    + " air was %.1f °C",
-                highest, ambient.orNaN()),
-            "check the probe, its wiring, and the column's role in sensors.csv");
+            NEVER_ROSE.with(celsius(highest), celsius(ambient.orNaN())),
+            CHECK_PROBE.with(RunSays.SENSORS));
     return true;
+  }
+
+  private static Argument celsius(double celsius) {
+    return Argument.value(celsius, 0.2, Dimension.TEMPERATURE);
   }
 
   private Peak peak(Trace trace) {
@@ -182,7 +194,7 @@ final class FlameAnalysis {
     double to = timeline.at(Event.FLAME_OUT).orElse(Double.POSITIVE_INFINITY);
     Optional<Steady> steady = Steady.of(flame.trace(), from, to);
     if (steady.isEmpty()) {
-      return Figure.unknown("the flame column has fewer than 10 readings while the flame burnt");
+      return Figure.unknown(FEW_READINGS.with());
     }
     Probe probe = flame.probe();
     return Budget.of(BudgetLine.independent(Influence.NOISE, steady.get().noise()))

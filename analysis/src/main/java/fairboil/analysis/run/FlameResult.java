@@ -1,6 +1,7 @@
 package fairboil.analysis.run;
 
 import fairboil.analysis.figure.Figure;
+import fairboil.ingest.finding.Message;
 import java.util.Optional;
 
 /**
@@ -36,7 +37,7 @@ public record FlameResult(
   }
 
   /** A run whose flame is not known at all, for one reason. */
-  public static FlameResult unknown(String reason) {
+  public static FlameResult unknown(Message reason) {
     Figure unknown = Figure.unknown(reason);
     return new FlameResult(unknown, unknown, unknown, unknown, unknown, unknown);
   }

@@ -10,6 +10,8 @@ import fairboil.analysis.water.Water;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.WeighedAt;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.sheet.RunsSheet;
 import java.util.EnumMap;
 import java.util.Map;
@@ -45,10 +47,10 @@ final class FuelAnalysis {
 
   FuelResult result() {
     if (fuel.isNotWeighed()) {
-      return FuelResult.unknown("the fuel was not weighed");
+      return FuelResult.unknown(FuelSays.NOT_WEIGHED.with());
     }
     FuelBalance balance = new FuelBalance(known());
-    Optional<String> refusal = refusal();
+    Optional<Message> refusal = refusal();
     Figure efficiency = refused(refusal).orElseGet(() -> possible(balance.efficiency()));
     Figure withoutChar =
         refused(refusal).orElseGet(() -> possible(balance.efficiencyWithoutChar()));
@@ -111,7 +113,7 @@ final class FuelAnalysis {
     OptionalDouble lit = events.at(Event.LIT);
     double seconds = events.at(Event.POT_OFF).orElseThrow() - lit.orElse(Double.NaN);
     if (!(seconds > 0)) {
-      return Figure.unknown("lighting was neither marked nor seen");
+      return Figure.unknown(RunSays.NO_LIGHTING.with());
     }
     double u = Math.hypot(events.uncertainty(Event.LIT), events.uncertainty(Event.POT_OFF));
     return Budget.of(BudgetLine.independent(Influence.STOPWATCH, u))
@@ -126,22 +128,20 @@ final class FuelAnalysis {
   }
 
   /** Why heat in the pot and fuel burnt do not belong together, if they do not. */
-  private Optional<String> refusal() {
+  private Optional<Message> refusal() {
     Optional<WeighedAt> when = context.value(RunsSheet.WEIGHED_AT);
     if (when.isEmpty()) {
-      return Optional.of("when the rest of the fuel was weighed is not told");
+      return Optional.of(FuelSays.NO_WEIGHED_AT.with());
     }
     if (when.get() == WeighedAt.BOIL && boil.from().isEmpty()) {
-      return Optional.of("the fuel was weighed at the boil, and the water did not boil");
+      return Optional.of(FuelSays.WEIGHED_AT_BOIL.with());
     }
     OptionalDouble glow = events.at(Event.GLOW_OUT);
     boolean cameOff = when.get() == WeighedAt.BURNT_OUT && potOffBefore(glow);
-    return cameOff
-        ? Optional.of("the pot came off before the fuel was burnt out and weighed")
-        : Optional.empty();
+    return cameOff ? Optional.of(FuelSays.POT_OFF.with()) : Optional.empty();
   }
 
-  private static Optional<Figure> refused(Optional<String> refusal) {
+  private static Optional<Figure> refused(Optional<Message> refusal) {
     return refusal.map(Figure::unknown);
   }
 
@@ -154,9 +154,9 @@ final class FuelAnalysis {
         .findings()
         .error(
             context.place(RunsSheet.CHAR_LEFT),
-            "the char left holds more heat than the fuel burnt",
-            "check the weighings of fuel and char, less their container");
-    return Figure.unknown("the char left holds more heat than the fuel burnt");
+            FuelSays.CHAR_TOO_HOT.with(),
+            FuelSays.CHECK_CHAR.with());
+    return Figure.unknown(FuelSays.CHAR_TOO_HOT.with());
   }
 
   private Figure possible(Figure efficiency) {
@@ -167,12 +167,9 @@ final class FuelAnalysis {
         .findings()
         .error(
             context.place(RunsSheet.FUEL_LOADED),
-            Findings.words(
-                "an efficiency of %.0f %% is not possible: the water took more heat than this fuel"
-                    + " gave",
-                100 * efficiency.orNaN()),
-            "check the masses of fuel, char and water, before and after, and their units");
-    return Figure.unknown("the efficiency would not be possible");
+            FuelSays.TOO_EFFICIENT.with(Argument.share(efficiency.orNaN())),
+            FuelSays.CHECK_MASSES.with());
+    return Figure.unknown(FuelSays.NOT_EFFICIENT.with());
   }
 
   private static Figure ifPossible(Figure efficiency, Figure figure) {
@@ -181,7 +178,7 @@ final class FuelAnalysis {
 
   private Figure perBoil(FuelBalance balance) {
     if (boil.from().isEmpty()) {
-      return Figure.unknown("when the water boiled is not known");
+      return Figure.unknown(RunSays.NO_BOIL_TIME.with());
     }
     References to = context.references();
     double from = Math.max(Water.MIN_CELSIUS, to.start());
@@ -189,6 +186,6 @@ final class FuelAnalysis {
     return possible
         ? balance.dryFuelFor(
             to.water() * (Water.enthalpy(to.boilingPoint()) - Water.enthalpy(from)))
-        : Figure.unknown("the reference start is at or above the reference boiling point");
+        : Figure.unknown(RunSays.REFERENCE_TOO_WARM.with());
   }
 }

@@ -8,6 +8,9 @@ import fairboil.analysis.fuel.WoodFuel;
 import fairboil.ingest.choice.Feed;
 import fairboil.ingest.choice.WeighedAt;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.Column;
@@ -35,6 +38,9 @@ final class FuelFinder {
   /** Relative standard uncertainty of a heating value told: a judgement. */
   private static final double TOLD_HEATING_VALUE = 0.01;
 
+  /** About the heating value of dry wood, J/kg: common practice, no source. */
+  private static final double DRY_WOOD = 19e6;
+
   private static final double LEAST_HEATING_VALUE = 5e6;
   private static final double MOST_HEATING_VALUE = 50e6;
 
@@ -48,9 +54,9 @@ final class FuelFinder {
 
   /** Moist fuel burnt, kg: put in and added, less what was left unburnt. */
   Figure moist() {
-    Figure loaded = weighed(RunsSheet.FUEL_LOADED, "how much fuel was put in is not told");
-    Figure added = weighed(RunsSheet.REFUELLED, "how much fuel was added is not told");
-    Figure left = weighed(RunsSheet.FUEL_LEFT, "what was left of the fuel was not weighed");
+    Figure loaded = weighed(RunsSheet.FUEL_LOADED, FuelSays.NO_LOADED);
+    Figure added = weighed(RunsSheet.REFUELLED, FuelSays.NO_ADDED);
+    Figure left = weighed(RunsSheet.FUEL_LEFT, FuelSays.NO_LEFT);
     if (!loaded.isKnown()) {
       return loaded;
     }
@@ -86,43 +92,45 @@ final class FuelFinder {
       boolean byFuel = left.orNaN() > putIn + slack;
       return complain(
           byFuel ? RunsSheet.FUEL_LEFT : RunsSheet.CHAR_LEFT,
-          Findings.words(
-              "more was left of the fuel than was put in: %.0f g of %.0f g",
-              1000 * remained, 1000 * putIn),
-          "check the weighings and their units",
-          "more was left of the fuel than was put in");
+          FuelSays.MORE_LEFT.with(grams(remained), grams(putIn)),
+          FuelSays.CHECK_WEIGHINGS,
+          FuelSays.MORE_THAN_PUT_IN);
     }
     return burnt <= 0
-        ? Figure.unknown("no fuel was burnt")
+        ? Figure.unknown(FuelSays.NONE_BURNT.with())
         : loaded.budget().and(added.budget()).and(left.budget()).around(burnt, Dimension.MASS);
+  }
+
+  private static Argument grams(double kilograms) {
+    return Argument.value(kilograms, 0.002, Dimension.MASS);
   }
 
   /** Char left, kg. */
   Figure charLeft() {
-    return weighed(RunsSheet.CHAR_LEFT, "the char was not weighed");
+    return weighed(RunsSheet.CHAR_LEFT, FuelSays.NO_CHAR);
   }
 
-  private Figure weighed(Column<Quantity> column, String missing) {
+  private Figure weighed(Column<Quantity> column, Template missing) {
     Optional<Given<Quantity>> cell = context.cell(column);
     if (cell.isEmpty()) {
-      return Figure.unknown(missing);
+      return Figure.unknown(missing.with());
     }
     Quantity mass = cell.get().value();
     if (mass.value() < 0) {
       return complain(
           column,
-          "a mass below nothing: " + cell.get().written(),
-          "check the number",
-          "a mass of fuel told is not possible");
+          RunSays.BELOW_ZERO.with(Argument.cell(cell.get().written())),
+          FuelSays.CHECK,
+          FuelSays.MASS_GIVEN);
     }
     double u = Math.hypot(context.held(Settings.SCALE_UNCERTAINTY), mass.resolution() / ROOT_12);
     return Budget.of(BudgetLine.independent(Influence.SCALE, u))
         .around(mass.value(), Dimension.MASS);
   }
 
-  private Figure complain(Column<?> column, String problem, String remedy, String reason) {
-    context.findings().error(context.place(column), problem, remedy);
-    return Figure.unknown(reason);
+  private Figure complain(Column<?> column, Message problem, Template remedy, Template reason) {
+    context.findings().error(context.place(column), problem, remedy.with());
+    return Figure.unknown(reason.with());
   }
 
   /** Water in the fuel as a share of moist fuel: told so, or as a share of dry fuel. */
@@ -132,11 +140,9 @@ final class FuelFinder {
     if (wet.isKnown() && dry.isKnown() && Math.abs(wet.orNaN() - dry.orNaN()) > MOISTURES_AGREE) {
       return complain(
           RunsSheet.MOISTURE_DRY_BASIS,
-          Findings.words(
-              "the moistures do not go together: this is %.1f %% of moist fuel, and %.1f %% is told",
-              100 * dry.orNaN(), 100 * wet.orNaN()),
-          "keep the one that was measured, and leave the other empty",
-          "the moistures told do not go together");
+          FuelSays.TWO_MOISTURES.with(Argument.share(dry.orNaN()), Argument.share(wet.orNaN())),
+          FuelSays.KEEP_ONE,
+          FuelSays.MOISTURES_GIVEN);
     }
     boolean dryCounts = isTold(RunsSheet.MOISTURE_DRY_BASIS) && (!dry.isKnown() || !isWetTold());
     return dryCounts ? dry : wet;
@@ -150,16 +156,16 @@ final class FuelFinder {
   private Figure moisture(Column<Quantity> column) {
     Optional<Given<Quantity>> cell = context.cell(column);
     if (cell.isEmpty()) {
-      return Figure.unknown("the moisture of the fuel is not told");
+      return Figure.unknown(FuelSays.NO_MOISTURE.with());
     }
     double told = cell.get().value().value();
     double wet = column == RunsSheet.MOISTURE_DRY_BASIS ? told / (1 + told) : told;
     if (!(told >= 0 && wet <= MOST_MOISTURE)) {
       return complain(
           column,
-          "fuel with a moisture of " + cell.get().written() + " does not burn",
-          "check the number, and whether it is a share of the moist or of the dry fuel",
-          "the moisture told is not possible");
+          FuelSays.TOO_WET.with(Argument.cell(cell.get().written())),
+          FuelSays.CHECK_BASIS,
+          FuelSays.MOISTURE_GIVEN);
     }
     double u = Math.hypot(MOISTURE, cell.get().value().resolution() / ROOT_12);
     return Budget.of(moistureLine(u)).around(wet, Dimension.RATIO);
@@ -193,9 +199,11 @@ final class FuelFinder {
           .findings()
           .error(
               cell.place(),
-              "no dry fuel has a heating value of " + cell.written(),
-              "check the number and its unit: dry wood has about 19 MJ/kg");
-      return Figure.unknown("the heating value told is not possible");
+              FuelSays.NO_SUCH_HEAT.with(Argument.cell(cell.written())),
+              FuelSays.CHECK_HEAT.with(
+                  Argument.value(
+                      DRY_WOOD, TOLD_HEATING_VALUE * DRY_WOOD, Dimension.SPECIFIC_ENERGY)));
+      return Figure.unknown(FuelSays.HEAT_GIVEN.with());
     }
     double u = Math.hypot(TOLD_HEATING_VALUE * value, cell.value().resolution() / ROOT_12);
     return heatingValue(value, u);
@@ -215,15 +223,15 @@ final class FuelFinder {
       return heatingValue(kind.get().heatingValue(), kind.get().uncertainty());
     }
     if (fuel.isBlank()) {
-      return Figure.unknown("what was burnt is not told");
+      return Figure.unknown(FuelSays.NO_FUEL.with());
     }
     context
         .findings()
         .note(
             context.place(RunsSheet.FUEL),
-            "the heating value of “" + fuel + "” is not known here",
-            "give the lower heating value of the dry fuel in the column “heating value”");
-    return Figure.unknown("the heating value of the fuel is not known");
+            FuelSays.UNKNOWN_FUEL.with(Argument.cell(fuel)),
+            FuelSays.TYPE_HEAT.with(RunSays.RUNS));
+    return Figure.unknown(FuelSays.NO_HEAT.with());
   }
 
   /** Lower heating value of char, J/kg. */

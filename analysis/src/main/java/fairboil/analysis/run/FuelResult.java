@@ -1,6 +1,7 @@
 package fairboil.analysis.run;
 
 import fairboil.analysis.figure.Figure;
+import fairboil.ingest.finding.Message;
 
 /**
  * Fuel measures of a run; they cover lit to flame out, or to when the fuel was smothered.
@@ -23,7 +24,7 @@ public record FuelResult(
     Figure fuelPerBoil) {
 
   /** Fuel measures that are not known at all, for one reason. */
-  public static FuelResult unknown(String reason) {
+  public static FuelResult unknown(Message reason) {
     Figure unknown = Figure.unknown(reason);
     return new FuelResult(unknown, unknown, unknown, unknown, unknown, unknown, unknown);
   }

@@ -2,6 +2,7 @@ package fairboil.analysis.run;
 
 import fairboil.analysis.figure.Figure;
 import fairboil.analysis.heat.BlockMeans;
+import fairboil.ingest.finding.Message;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -11,7 +12,7 @@ import java.util.Optional;
  * @param pot the pot; empty where the water it held is not known
  * @param heating the water from pot on to the boil, counted from the start of the boil time
  * @param cooling the water after the pot came off, counted from then
- * @param noCooling why there is no cooling; blank if there is one
+ * @param noCooling why there is no cooling; empty if there is one
  * @param waterLeft mass of water when the pot came off, kg
  * @param probe standard uncertainty of the water probe, K
  */
@@ -19,7 +20,7 @@ public record HeatRecord(
     Optional<PotHeat> pot,
     Optional<Part> heating,
     Optional<Part> cooling,
-    String noCooling,
+    Message noCooling,
     Figure waterLeft,
     double probe) {
 
@@ -46,8 +47,8 @@ public record HeatRecord(
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
-          "the run has no log",
-          Figure.unknown("the run has no log"),
+          RunSays.NO_LOG.with(),
+          Figure.unknown(RunSays.NO_LOG.with()),
           0);
 
   /** Checks that all parts are there. */
@@ -55,6 +56,7 @@ public record HeatRecord(
     Objects.requireNonNull(pot, "pot");
     Objects.requireNonNull(heating, "heating");
     Objects.requireNonNull(cooling, "cooling");
+    Objects.requireNonNull(noCooling, "noCooling");
     Objects.requireNonNull(waterLeft, "waterLeft");
   }
 }

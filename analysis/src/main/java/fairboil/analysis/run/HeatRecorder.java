@@ -13,6 +13,9 @@ import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Lid;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.RunsSheet;
@@ -22,6 +25,13 @@ import java.util.OptionalDouble;
 /** Keeps of a log what the heat balance needs: heating and cooling of the water, as block means. */
 final class HeatRecorder {
 
+  private static final Template NO_WATER = Template.of("there is no log of its water");
+  private static final Template NO_POT_OFF =
+      Template.of("the time at which its pot came off was not marked");
+  private static final Template LID_CHANGED =
+      Template.of("its lid was changed before the pot came off");
+  private static final Template TOO_SHORT =
+      Template.of("its log does not show the pot cooling by {value} in {value} or more");
   private static final int HEATING_BLOCKS = 60;
   private static final int COOLING_BLOCKS = 100;
   private static final double LEAST_BLOCK_SECONDS = 3;
@@ -57,7 +67,7 @@ final class HeatRecorder {
         pot,
         heating,
         enough ? cooling : Optional.empty(),
-        enough ? "" : noCooling(),
+        enough ? Message.NONE : noCooling(),
         waterLeft(mass, netPower),
         water.map(channel -> channel.probe().tolerance(80)).orElse(0.0));
   }
@@ -145,17 +155,19 @@ final class HeatRecorder {
     return event == Event.LID_ON ? Lid.ON : Lid.OFF;
   }
 
-  private String noCooling() {
+  private Message noCooling() {
     if (water.isEmpty()) {
-      return "there is no log of its water";
+      return NO_WATER.with();
     }
     OptionalDouble off = events.at(Event.POT_OFF);
     if (off.isEmpty()) {
-      return "when its pot came off was not marked";
+      return NO_POT_OFF.with();
     }
     return lidMovedBefore(off.getAsDouble())
-        ? "its lid was changed before the pot came off"
-        : "its pot was not logged while it cooled by 8 K for 5 minutes";
+        ? LID_CHANGED.with()
+        : TOO_SHORT.with(
+            Argument.value(CoolingFit.LEAST_FALL, 2, Dimension.TEMPERATURE_DIFFERENCE),
+            Argument.value(CoolingFit.LEAST_SECONDS, 2, Dimension.DURATION));
   }
 
   /** As weighed after the run; else what was put on, less what the net power has boiled away. */
@@ -176,7 +188,7 @@ final class HeatRecorder {
         ? mass.budget()
             .and(Budget.of(BudgetLine.independent(Influence.WATER_MASS, u)))
             .around(remains, Dimension.MASS)
-        : Figure.unknown("how much water was left is not known");
+        : Figure.unknown(WaterSays.LEFT_UNKNOWN.with());
   }
 
   private double boiledAway(Figure netPower) {

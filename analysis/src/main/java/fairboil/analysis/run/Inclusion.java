@@ -1,5 +1,8 @@
 package fairboil.analysis.run;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import java.util.Optional;
 
 /**
@@ -11,14 +14,23 @@ import java.util.Optional;
  * @param boilExcluded why its boil figures are left out, if they are
  */
 public record Inclusion(
-    Optional<String> excluded, Optional<String> peakExcluded, Optional<String> boilExcluded) {
+    Optional<Message> excluded, Optional<Message> peakExcluded, Optional<Message> boilExcluded) {
+
+  private static final Template AS_WRITTEN = Template.of("{name}");
 
   /** Of a run at which the program failed. */
   public static final Inclusion LOST =
       new Inclusion(
-          Optional.of("this program failed at this run; it is no fault of the run or the stove"),
+          Optional.of(
+              Template.of("this program failed at this run; it is no fault of the run or the stove")
+                  .with()),
           Optional.empty(),
           Optional.empty());
+
+  /** A reason as its sheet gives it. */
+  public static Message asWritten(String reason) {
+    return AS_WRITTEN.with(Argument.name(reason));
+  }
 
   /** Whether the program failed at the run, so that there is nothing of it to count. */
   public boolean isLost() {

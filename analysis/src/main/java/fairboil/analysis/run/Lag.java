@@ -7,6 +7,7 @@ import fairboil.analysis.figure.Influence;
 import fairboil.analysis.trace.StepResponse;
 import fairboil.analysis.trace.Trace;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Place;
 import java.util.Optional;
 
@@ -41,20 +42,17 @@ record Lag(double seconds, double fit, Source source) {
 
   private static Optional<Lag> ofStep(Optional<StepResponse> step, Place place, Findings findings) {
     if (step.isEmpty()) {
-      findings.warning(
-          place,
-          "its lag is to be undone, but no time constant is told and its trace shows no step",
-          "tell “time constant” in sensors.csv, or log the probe as it is put quickly from air into"
-              + " hot water");
+      findings.warning(place, LogSays.NO_STEP.with(), LogSays.GIVE_LAG.with(RunSays.SENSORS));
       return Optional.empty();
     }
     StepResponse found = step.get();
     findings.note(
         place,
-        Findings.words(
-            "its time constant is taken as %.1f s, from a step of %.0f K at %.0f s of its log",
-            found.timeConstant(), found.height(), found.at()),
-        "if the probe was not moved quickly there, tell “time constant” in sensors.csv");
+        LogSays.LAG.with(
+            Argument.value(found.timeConstant(), 0.2, Dimension.DURATION),
+            Argument.value(Math.abs(found.height()), 2, Dimension.TEMPERATURE_DIFFERENCE),
+            Argument.value(found.at(), 2, Dimension.DURATION)),
+        LogSays.IF_NOT_MOVED.with(RunSays.SENSORS));
     return Optional.of(new Lag(found.timeConstant(), found.uncertainty(), Source.STEP));
   }
 

@@ -3,6 +3,8 @@ package fairboil.analysis.run;
 import fairboil.analysis.figure.Figure;
 import fairboil.ingest.Study;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.RunsSheet;
 import java.util.List;
@@ -11,7 +13,7 @@ import java.util.Optional;
 /** A run at which the program failed: it keeps its row, of which nothing is known. */
 public final class LostRun {
 
-  private static final String WHY = "the program failed at this run";
+  private static final Message WHY = Template.of("the program failed at this run").with();
   private static final Figure UNKNOWN = Figure.unknown(WHY);
 
   private LostRun() {}

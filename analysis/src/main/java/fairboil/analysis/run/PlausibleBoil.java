@@ -4,7 +4,11 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.trace.Boil;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Mark;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,7 +26,31 @@ final class PlausibleBoil {
   /** The latest, s: a judgement; minutes read as hours come out later. */
   static final double LATEST = 3600;
 
-  private static final String BOILS_TAKE = ", but a boil takes 1 to 60 minutes";
+  /** So uncertain that no decimals are shown, s. */
+  private static final double WHOLE_SECONDS = 2;
+
+  private static final Template SET_ASIDE =
+      Template.of(
+          "the boil is marked {value} after {word}, but a boil takes {range}, so the mark was set"
+              + " aside");
+  private static final Template CHECK_TIMES =
+      Template.of(
+          "check the times of this run, type them as minutes and seconds, such as 8m15s, and see at"
+              + " which event the stopwatch was started");
+  private static final Template SHOWN_BEFORE =
+      Template.of("the log shows the boil {value} before {word}, but a boil takes {range}");
+  private static final Template SHOWN_AFTER =
+      Template.of("the log shows the boil {value} after {word}, but a boil takes {range}");
+  private static final Template NOT_USED = Template.of("{clause}, so this boil is not used");
+  private static final Template CHECK_LOG =
+      Template.of(
+          "check that this is the log of run {name}, the times of lit and pot on, and where the log"
+              + " begins; in the column log from of {sheet}, type from where on it is of this run");
+  private static final Template AFTER_LIT =
+      Template.of("the boil came {value} after lit, but a boil takes {range}");
+  private static final Template TIME_NOT_USED =
+      Template.of("{clause}, so the time from lit to boil is not used");
+  private static final Template CHECK_LIT = Template.of("check when this run was lit");
 
   private final RunContext context;
   private final PreparedLog log;
@@ -48,22 +76,12 @@ final class PlausibleBoil {
     if (holds(seconds)) {
       return events;
     }
-    String problem =
+    Argument label = Argument.word(start.label());
+    Message problem =
         seconds <= 0
-            ? "the boil is marked before " + start.label()
-            : "the boil is marked "
-                + spell(seconds)
-                + " after "
-                + start.label()
-                + BOILS_TAKE
-                + ", so the mark was set aside";
-    context
-        .findings()
-        .error(
-            boilMark(),
-            problem,
-            "check the times of this run, type them as minutes and seconds, such as 8m15s, and see"
-                + " at which event the stopwatch was started");
+            ? RunSays.BOIL_TOO_EARLY.with(label)
+            : SET_ASIDE.with(seconds(seconds), label, boilsTake());
+    context.findings().error(boilMark(), problem, CHECK_TIMES.with());
     return events.asking(Event.BOIL);
   }
 
@@ -79,20 +97,15 @@ final class PlausibleBoil {
     if (holds(seconds)) {
       return water;
     }
-    String when =
-        "the log shows the boil "
-            + (seconds < 0 ? spell(-seconds) + " before " : spell(seconds) + " after ")
-            + start.label()
-            + BOILS_TAKE;
+    Message when =
+        (seconds < 0 ? SHOWN_BEFORE : SHOWN_AFTER)
+            .with(seconds(Math.abs(seconds)), Argument.word(start.label()), boilsTake());
     context
         .findings()
         .error(
             log.channel(Role.WATER).orElseThrow().place(),
-            when + ", so this boil is not used",
-            "check that this is the log of run "
-                + context.run().key().name()
-                + ", the times of lit and pot on, and where the log begins; “log from” in runs.csv"
-                + " leaves out what was logged before");
+            NOT_USED.with(Argument.clause(when)),
+            CHECK_LOG.with(Argument.name(context.run().key().name()), RunSays.RUNS));
     return water.asking(when);
   }
 
@@ -101,14 +114,11 @@ final class PlausibleBoil {
     if (!time.isKnown() || holds(time.orNaN())) {
       return time;
     }
-    String problem = "the boil came " + spell(time.orNaN()) + " after lit";
+    Message problem = AFTER_LIT.with(seconds(time.orNaN()), boilsTake());
     context
         .findings()
-        .error(
-            litPlace(),
-            problem + BOILS_TAKE + ", so the time from lit to boil is not used",
-            "check when this run was lit");
-    return Figure.unknown(problem + BOILS_TAKE);
+        .error(litPlace(), TIME_NOT_USED.with(Argument.clause(problem)), CHECK_LIT.with());
+    return Figure.unknown(problem);
   }
 
   /** The cell in which the boil was marked, else the row of the run. */
@@ -129,11 +139,11 @@ final class PlausibleBoil {
     return context.run().row().place();
   }
 
-  private static String spell(double seconds) {
-    long whole = Math.round(seconds);
-    if (whole >= 3600) {
-      return whole / 3600 + " h " + whole % 3600 / 60 + " min";
-    }
-    return whole >= 60 ? whole / 60 + " min " + whole % 60 + " s" : whole + " s";
+  private static Argument seconds(double seconds) {
+    return Argument.value(seconds, WHOLE_SECONDS, Dimension.DURATION);
+  }
+
+  private static Argument boilsTake() {
+    return Argument.range(SOONEST, LATEST, WHOLE_SECONDS, Dimension.DURATION);
   }
 }

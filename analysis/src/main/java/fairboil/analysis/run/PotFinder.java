@@ -1,7 +1,10 @@
 package fairboil.analysis.run;
 
 import fairboil.analysis.heat.PotMaterial;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Pot;
@@ -14,6 +17,22 @@ import java.util.OptionalDouble;
 
 /** The pot of a run, or the reference pot, and its heat capacity. */
 final class PotFinder {
+
+  private static final Template NO_MASS = Template.of("a pot cannot have no mass");
+  private static final Template TYPE_MASS =
+      Template.of("type the mass of the empty pot with its lid");
+  private static final Template UNKNOWN_MATERIAL =
+      Template.of("the specific heat of a pot of {cell} is not known here");
+  private static final Template MATERIAL_MISSING =
+      Template.of("what the pot is made of is not given");
+  private static final Template MASS_MISSING =
+      Template.of("the mass of the empty pot is not given");
+  private static final Template LEFT_OUT =
+      Template.of("{clause}, so the heat that warms the pot is left out");
+  private static final Template TYPE_BOTH =
+      Template.of(
+          "in {sheet}, type the pot's mass and its material, such as aluminium, stainless steel or"
+              + " titanium");
 
   /** Share of the water's heat capacity that an unknown pot may have: half-width, a judgement. */
   private static final double UNKNOWN_POT_SHARE = 0.05;
@@ -88,9 +107,7 @@ final class PotFinder {
   private Capacity capacity(
       OptionalDouble mass, Optional<String> material, double water, Place place) {
     if (mass.isPresent() && mass.getAsDouble() <= 0) {
-      context
-          .findings()
-          .error(place, "a pot of no mass", "give the mass of the empty pot with its lid");
+      context.findings().error(place, NO_MASS.with(), TYPE_MASS.with());
       return unknown(water);
     }
     Optional<PotMaterial> stuff = material.flatMap(PotMaterial::named);
@@ -110,18 +127,12 @@ final class PotFinder {
   }
 
   private void tellUnknown(OptionalDouble mass, Optional<String> material, Place place) {
-    String problem =
+    Message problem =
         material.isPresent() && mass.isPresent()
-            ? "the specific heat of a pot of “" + material.get() + "” is not known here"
-            : mass.isPresent()
-                ? "what the pot is made of is not told"
-                : "the mass of the empty pot is not told";
+            ? UNKNOWN_MATERIAL.with(Argument.cell(material.get()))
+            : (mass.isPresent() ? MATERIAL_MISSING : MASS_MISSING).with();
     context
         .findings()
-        .note(
-            place,
-            problem + ", so its heat is left out",
-            "give the pot's mass and its material, such as aluminium, stainless steel or titanium,"
-                + " in pots.csv");
+        .note(place, LEFT_OUT.with(Argument.clause(problem)), TYPE_BOTH.with(RunSays.POTS));
   }
 }

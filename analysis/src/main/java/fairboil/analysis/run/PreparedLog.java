@@ -5,7 +5,10 @@ import fairboil.analysis.trace.Screening;
 import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.log.Channel;
 import fairboil.ingest.log.Log;
 import fairboil.ingest.log.TimeAxis;
@@ -22,19 +25,19 @@ import java.util.Set;
  * @param channels the channels that results stand on, in the order of the file
  * @param lacking why there is none: a clause; empty if there is one
  */
-record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels, String lacking) {
+record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels, Message lacking) {
 
   private static final Set<Role> USED = EnumSet.of(Role.FLAME, Role.WATER, Role.AMBIENT);
   private static final double MANY_SPIKES = 0.05;
 
   /** A run without a log. */
-  static final PreparedLog NONE = without("the run has no log");
+  static final PreparedLog NONE = without(RunSays.NO_LOG);
 
   /** A run whose log could not be read, of which an error tells. */
-  static final PreparedLog UNREAD = without("its log could not be read");
+  static final PreparedLog UNREAD = without(LogSays.UNREAD);
 
-  private static PreparedLog without(String lacking) {
-    return new PreparedLog(Optional.empty(), List.of(), lacking);
+  private static PreparedLog without(Template lacking) {
+    return new PreparedLog(Optional.empty(), List.of(), lacking.with());
   }
 
   /** Makes the channels ready and tells what was set aside. */
@@ -52,12 +55,12 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels, Stri
               .findings()
               .warning(
                   channel.place(),
-                  "there is more than one " + channel.role().label() + " column",
-                  "the first is used; give the others the role “other” in sensors.csv");
+                  LogSays.MORE_THAN_ONE.with(Argument.word(channel.role().label())),
+                  LogSays.OTHER_ROLE.with(RunSays.SENSORS));
         }
       }
     }
-    return new PreparedLog(Optional.of(log.time()), List.copyOf(channels), "");
+    return new PreparedLog(Optional.of(log.time()), List.copyOf(channels), Message.NONE);
   }
 
   private static Optional<Screening.Screened> screen(
@@ -90,28 +93,24 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels, Stri
     Place place = channel.place();
     if (screened.zeros() > 0) {
       findings.note(
-          place,
-          screened.zeros() + " readings of exactly 0 amid warm ones were set aside as faults",
-          "look for a loose plug if there are many");
+          place, LogSays.ZEROS.with(Argument.count(screened.zeros())), LogSays.IF_MANY.with());
     }
     long spikes = screened.samples().setAside(SampleFate.SPIKE);
     if (spikes > MANY_SPIKES * screened.samples().read()) {
       findings.warning(
           place,
-          spikes + " of " + screened.samples().read() + " readings are lone spikes",
-          "the probe is unsteady: look for a loose wire before trusting its figures");
+          LogSays.MANY_SPIKES.with(
+              Argument.count(spikes), Argument.count(screened.samples().read())),
+          LogSays.LOOSE_WIRE.with());
     } else if (spikes > 0) {
-      findings.note(
-          place,
-          (spikes == 1 ? "1 lone spike was" : spikes + " lone spikes were") + " set aside",
-          "");
+      findings.note(place, LogSays.SPIKES.with(Argument.count(spikes)), Message.NONE);
     }
     UnsteadyProbe.tell(screened, channel, findings);
     if (screened.samples().read() > 0 && screened.samples().used() == 0) {
       findings.error(
           place,
-          "none of its " + screened.samples().read() + " readings can be used",
-          "check the probe and the column's unit");
+          LogSays.NONE_USED.with(Argument.count(screened.samples().read())),
+          LogSays.CHECK_UNIT.with());
     }
   }
 
@@ -127,9 +126,9 @@ record PreparedLog(Optional<TimeAxis> time, List<PreparedChannel> channels, Stri
     if (above > 0) {
       findings.warning(
           channel.place(),
-          Findings.words(
-              "%d readings are above the %.0f °C that the probe is rated to", above, limit),
-          "its insulation may have burnt and its readings be false: check it against boiling water");
+          LogSays.TOO_HOT.with(
+              Argument.count(above), Argument.value(limit, 2, Dimension.TEMPERATURE)),
+          LogSays.BURNT.with());
     }
   }
 

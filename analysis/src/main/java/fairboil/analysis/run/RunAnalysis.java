@@ -128,9 +128,9 @@ public final class RunAnalysis {
 
   private Inclusion inclusion(RunContext context) {
     return new Inclusion(
-        context.value(RunsSheet.EXCLUDE).or(() -> feeds.apart(context)),
-        context.value(RunsSheet.EXCLUDE_PEAK),
-        context.value(RunsSheet.EXCLUDE_BOIL));
+        context.value(RunsSheet.EXCLUDE).map(Inclusion::asWritten).or(() -> feeds.apart(context)),
+        context.value(RunsSheet.EXCLUDE_PEAK).map(Inclusion::asWritten),
+        context.value(RunsSheet.EXCLUDE_BOIL).map(Inclusion::asWritten));
   }
 
   private static RunSketch sketch(RunContext context, PreparedLog log, WaterShown shown) {

@@ -1,6 +1,8 @@
 package fairboil.analysis.run;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.RunsSheet;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,6 +12,15 @@ import java.util.Optional;
 
 /** Finds runs that stand on the very same readings: one burn would count twice. */
 public final class SameLogs {
+
+  private static final Template SAME =
+      Template.of(
+          "the log of run {name} is the same as that of run {name}, reading for reading: one burn"
+              + " counts twice");
+  private static final Template OWN_PART =
+      Template.of(
+          "give each run its own log, or type in the columns log from and log to of {sheet} which"
+              + " part is whose");
 
   private SameLogs() {}
 
@@ -39,11 +50,9 @@ public final class SameLogs {
   private static Finding warning(RunResult run, RunResult earlier) {
     return Finding.warning(
         run.run().row().place(RunsSheet.LOG),
-        "the log of run "
-            + run.run().key()
-            + " is the same as that of run "
-            + earlier.run().key()
-            + ", reading for reading: one burn counts twice",
-        "give each run its own log, or say with log from and log to which part is whose");
+        SAME.with(
+            Argument.name(run.run().key().toString()),
+            Argument.name(earlier.run().key().toString())),
+        OWN_PART.with(RunSays.RUNS));
   }
 }

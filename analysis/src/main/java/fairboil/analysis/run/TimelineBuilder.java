@@ -5,6 +5,7 @@ import fairboil.analysis.trace.Ignition;
 import fairboil.analysis.trace.Sighting;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.sheet.Mark;
 import fairboil.ingest.sheet.RunsSheet;
@@ -20,6 +21,14 @@ import java.util.Set;
 /** Puts marks and what the trace shows on one time line. */
 final class TimelineBuilder {
 
+  private static final Template NO_CLOCK =
+      Template.of(
+          "this mark is a time of day, and the log has none to compare it with, so the mark is not"
+              + " used");
+  private static final Template GIVE_CLOCK =
+      Template.of(
+          "in the column lit at of {sheet}, type the time of day of lighting; or type the mark as"
+              + " the time since the stopwatch was started, such as 8m15s");
   private static final double ROOT_12 = Math.sqrt(12);
 
   private final RunContext context;
@@ -64,10 +73,7 @@ final class TimelineBuilder {
       } else {
         context
             .findings()
-            .error(
-                mark.time().place(),
-                "the time of day of this mark cannot be set against the log, which tells none",
-                "give “lit at” as a time of day in runs.csv, or the mark as elapsed time");
+            .error(mark.time().place(), NO_CLOCK.with(), GIVE_CLOCK.with(RunSays.RUNS));
       }
     }
   }

@@ -4,6 +4,8 @@ import fairboil.analysis.trace.SampleFate;
 import fairboil.analysis.trace.Screening;
 import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Role;
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.log.Channel;
 
 /**
@@ -18,9 +20,6 @@ final class UnsteadyProbe {
   /** Neither water nor air changes by more from one reading to the next and back again, K. */
   private static final double JUMP = 15;
 
-  private static final String LOOSE =
-      "look for a loose plug or a broken wire before trusting its figures";
-
   private UnsteadyProbe() {}
 
   static void tell(Screening.Screened screened, Channel channel, Findings findings) {
@@ -29,17 +28,18 @@ final class UnsteadyProbe {
     if (isMany(faults, read) && screened.samples().used() > 0) {
       findings.warning(
           channel.place(),
-          "the probe is unsteady: " + faults + " of " + read + " readings are faults",
-          LOOSE);
+          LogSays.FAULTS.with(Argument.count(faults), Argument.count(read)),
+          LogSays.LOOSE.with());
     }
     int jumps = channel.role() == Role.FLAME ? 0 : jumps(screened.trace());
     if (isMany(jumps, read)) {
       findings.warning(
           channel.place(),
-          Findings.words(
-              "the probe is unsteady: %d of %d readings jump by more than %.0f K and back",
-              jumps, read, JUMP),
-          LOOSE);
+          LogSays.JUMPS.with(
+              Argument.count(jumps),
+              Argument.count(read),
+              Argument.value(JUMP, 2, Dimension.TEMPERATURE_DIFFERENCE)),
+          LogSays.LOOSE.with());
     }
   }
 

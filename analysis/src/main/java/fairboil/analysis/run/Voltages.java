@@ -5,10 +5,12 @@ import fairboil.analysis.sensor.Thermocouple;
 import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.SheetRow;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.log.Channel;
 import fairboil.ingest.log.Log;
-import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.SensorsSheet;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -19,6 +21,25 @@ import java.util.OptionalDouble;
 /** Turns the voltages of a thermocouple into temperatures, its cold junction allowed for. */
 final class Voltages {
 
+  private static final Template OTHER_UNIT =
+      Template.of("the {word} column is in {word}, not a temperature");
+  private static final Template CHECK_UNIT =
+      Template.of("log temperatures, or type the true unit of the column in {sheet}");
+  private static final Template NO_TYPE =
+      Template.of("the {word} column is a voltage, and the type of its thermocouple is not given");
+  private static final Template NO_COLD_JUNCTION =
+      Template.of("the {word} column is a voltage, and no column holds its cold junction in °C");
+  private static final Template GIVE_BOTH =
+      Template.of(
+          "log temperatures, or give in the row of this column in {sheet} its type, such as K, and"
+              + " under cold junction the column of the log with the temperature of its plugs");
+  private static final Template OUT_OF_RANGE =
+      Template.of(
+          "{count|voltage was|voltages were} set aside: no thermocouple of its type gives such");
+  private static final Template CHECK_WIRES =
+      Template.of(
+          "check the type and the unit of the column, and whether its two wires are swapped");
+
   private Voltages() {}
 
   /**
@@ -27,7 +48,11 @@ final class Voltages {
    */
   static Optional<double[]> celsius(Log log, Channel channel, Findings findings) {
     if (!channel.unit().measures(Dimension.VOLTAGE)) {
-      complain(channel, findings, "is in " + channel.unit().symbol() + ", not a temperature");
+      findings.error(
+          channel.place(),
+          OTHER_UNIT.with(
+              Argument.word(channel.role().label()), Argument.word(channel.unit().symbol())),
+          CHECK_UNIT.with(RunSays.SENSORS));
       return Optional.empty();
     }
     Optional<SensorType> type =
@@ -37,38 +62,36 @@ final class Voltages {
             .flatMap(SensorType::named)
             .filter(SensorType::isThermocouple);
     if (type.isEmpty()) {
-      complain(channel, findings, "is a voltage, and the type of its thermocouple is not told");
+      complain(channel, findings, NO_TYPE);
       return Optional.empty();
     }
     Optional<Channel> cold = coldJunction(log, channel);
     if (cold.isEmpty()) {
-      complain(channel, findings, "is a voltage, and no column holds its cold junction in °C");
+      complain(channel, findings, NO_COLD_JUNCTION);
       return Optional.empty();
     }
     return Optional.of(convert(Thermocouple.of(type.get()), channel, cold.get(), findings));
   }
 
-  private static void complain(Channel channel, Findings findings, String problem) {
-    findings.error(
-        channel.place(),
-        "the " + channel.role().label() + " column " + problem,
-        "log temperatures, or tell “type” and “cold junction” of the column in sensors.csv",
-        row(channel));
+  private static void complain(Channel channel, Findings findings, Template problem) {
+    Message said = problem.with(Argument.word(channel.role().label()));
+    Message remedy = GIVE_BOTH.with(RunSays.SENSORS);
+    if (channel.sensor().isPresent()) {
+      // A second row for the column would only be one too many.
+      findings.error(channel.place(), said, remedy);
+    } else {
+      findings.error(channel.place(), said, remedy, row(channel));
+    }
   }
 
-  /** With what is told already; the cold junction is a column with its temperature. */
   private static SheetRow row(Channel channel) {
-    Map<String, String> cells = new LinkedHashMap<>();
-    cells.put(SensorsSheet.COLUMN.name(), channel.name());
-    cells.put(SensorsSheet.ROLE.name(), channel.role().label());
-    cells.put(SensorsSheet.UNIT.name(), channel.unit().symbol());
-    cells.put(SensorsSheet.TYPE.name(), told(channel, SensorsSheet.TYPE));
-    cells.put(SensorsSheet.COLD_JUNCTION.name(), told(channel, SensorsSheet.COLD_JUNCTION));
-    return SheetRow.of(SensorsSheet.SCHEMA.file(), cells);
-  }
-
-  private static String told(Channel channel, Column<String> column) {
-    return channel.sensor().flatMap(sensor -> sensor.row().value(column)).orElse("");
+    Map<String, Argument> cells = new LinkedHashMap<>();
+    cells.put(SensorsSheet.COLUMN.name(), Argument.name(channel.name()));
+    cells.put(SensorsSheet.ROLE.name(), Argument.word(channel.role().label()));
+    cells.put(SensorsSheet.UNIT.name(), Argument.word(channel.unit().symbol()));
+    cells.put(SensorsSheet.TYPE.name(), Argument.word(""));
+    cells.put(SensorsSheet.COLD_JUNCTION.name(), Argument.word(""));
+    return new SheetRow(SensorsSheet.SCHEMA.file(), cells);
   }
 
   /** The cold junction of a channel in volts; empty for temperatures. */
@@ -116,9 +139,7 @@ final class Voltages {
     }
     if (outOfRange > 0) {
       findings.warning(
-          channel.place(),
-          outOfRange + " voltages are not those of a thermocouple of its type, and were set aside",
-          "check the type, the unit and the polarity of the column");
+          channel.place(), OUT_OF_RANGE.with(Argument.count(outOfRange)), CHECK_WIRES.with());
     }
     return celsius;
   }

@@ -8,7 +8,9 @@ import fairboil.analysis.trace.Trace;
 import fairboil.analysis.water.Water;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.RunsSheet;
@@ -52,11 +54,11 @@ final class WaterFinder {
       return checked(massOf(water.get()), water.get());
     }
     if (together.isEmpty()) {
-      return Figure.unknown("how much water was put on is not told");
+      return Figure.unknown(WaterSays.NO_WATER.with());
     }
     OptionalDouble pot = pots.mass();
     if (pot.isEmpty()) {
-      return Figure.unknown("pot and water were weighed together, and the pot's mass is not told");
+      return Figure.unknown(WaterSays.NO_POT.with());
     }
     double kilograms = together.get().value().value() - pot.getAsDouble();
     Figure mass =
@@ -96,9 +98,13 @@ final class WaterFinder {
         .findings()
         .error(
             cell.place(),
-            Findings.words("%s would make %.3f kg of water", cell.written(), kilograms),
-            "check the number and its unit, and the mass of the pot");
-    return Figure.unknown("the mass of water told is not possible");
+            WaterSays.WOULD_MAKE.with(Argument.cell(cell.written()), grams(kilograms)),
+            WaterSays.CHECK.with());
+    return Figure.unknown(WaterSays.MASS_GIVEN.with());
+  }
+
+  private static Argument grams(double kilograms) {
+    return Argument.value(kilograms, 0.002, Dimension.MASS);
   }
 
   /** Digits as written say how finely it was measured: 1 kg to half a kilogram either way. */
@@ -110,17 +116,16 @@ final class WaterFinder {
           .findings()
           .note(
               cell.place(),
-              Findings.words(
-                  "“%s” is written so coarsely that the water counts as uncertain by %.0f %%",
-                  cell.written(), 100 * share),
-              "write it as finely as it was measured, such as 1000 g or 1.000 kg");
+              WaterSays.COARSE.with(
+                  Argument.cell(cell.written()), Argument.share(Math.rint(100 * share) / 100)),
+              WaterSays.TYPE_FINER.with());
     }
   }
 
   /** Mass of the water left, as weighed. */
   Figure left(Given<Quantity> cell) {
     Figure left = massOf(cell);
-    return left.orNaN() > 0 ? left : Figure.unknown("no water was left");
+    return left.orNaN() > 0 ? left : Figure.unknown(WaterSays.NONE_LEFT.with());
   }
 
   private void checkLeft(double putOn) {
@@ -147,7 +152,7 @@ final class WaterFinder {
       return possible(massOf(left.get()), putOn);
     }
     if (after.isEmpty() || pot.isEmpty()) {
-      return Figure.unknown("the water left was not weighed");
+      return Figure.unknown(WaterSays.LEFT_NOT_WEIGHED.with());
     }
     Quantity together = after.get().value();
     Figure mass =
@@ -159,9 +164,7 @@ final class WaterFinder {
   private Figure possible(Figure left, Figure putOn) {
     double slack = 3 * context.held(Settings.SCALE_UNCERTAINTY);
     boolean more = left.orNaN() > putOn.orNaN() + slack;
-    return more || left.orNaN() < 0
-        ? Figure.unknown("the mass of water left is not possible")
-        : left;
+    return more || left.orNaN() < 0 ? Figure.unknown(WaterSays.LEFT_GIVEN.with()) : left;
   }
 
   private void complainIfMore(double after, double before, Given<Quantity> cell) {
@@ -169,14 +172,17 @@ final class WaterFinder {
     if (after < 0) {
       context
           .findings()
-          .error(cell.place(), "a mass below nothing: " + cell.written(), "check the number");
+          .error(
+              cell.place(),
+              RunSays.BELOW_ZERO.with(Argument.cell(cell.written())),
+              WaterSays.CHECK_NUMBER.with());
     } else if (after > before + slack) {
       context
           .findings()
           .error(
               cell.place(),
-              Findings.words("more was left than was put on: %.3f kg of %.3f kg", after, before),
-              "check both weighings and their units");
+              WaterSays.MORE_LEFT.with(grams(after), grams(before)),
+              WaterSays.CHECK_BOTH.with());
     }
   }
 
@@ -192,7 +198,7 @@ final class WaterFinder {
         boilingPoint.isKnown() ? boilingPoint.orNaN() + ABOVE_BOILING_KELVINS : Water.MAX_CELSIUS;
     if (celsius < -1 || celsius > Math.min(highest, Water.MAX_CELSIUS)) {
       complainOfStart(cell.place(), cell.written(), celsius);
-      return Figure.unknown("the temperature of the water at the start is not possible");
+      return Figure.unknown(WaterSays.START_GIVEN.with());
     }
     double u = Math.hypot(THERMOMETER, cell.value().resolution() / ROOT_12);
     return Budget.of(BudgetLine.independent(Influence.WATER_START, u))
@@ -200,25 +206,23 @@ final class WaterFinder {
   }
 
   private void complainOfStart(Place place, String written, double celsius) {
-    String problem =
-        celsius < 0
-            ? "water does not start at " + written + ": it would be ice"
-            : "water does not start at " + written + ": it would have boiled";
-    context.findings().error(place, problem, "check the number and its unit");
+    Template problem = celsius < 0 ? WaterSays.ICE : WaterSays.BOILED;
+    context
+        .findings()
+        .error(place, problem.with(Argument.cell(written)), RunSays.CHECK_NUMBER.with());
   }
 
   private static Figure shown(PreparedLog log, Timeline timeline) {
     Optional<PreparedChannel> water = log.channel(Role.WATER);
     OptionalDouble from = timeline.boilTimeStart();
     if (water.isEmpty() || from.isEmpty()) {
-      return Figure.unknown("the temperature of the water at the start is not told");
+      return Figure.unknown(WaterSays.NO_START.with());
     }
     Trace first =
         water.get().trace().between(from.getAsDouble(), from.getAsDouble() + START_SECONDS);
     double celsius = first.median();
     if (!(celsius >= Water.MIN_CELSIUS && celsius <= Water.MAX_CELSIUS)) {
-      return Figure.unknown(
-          "the temperature of the water at the start is not told, nor in the log");
+      return Figure.unknown(WaterSays.NO_START_IN_LOG.with());
     }
     double warmed = warmed(water.get(), from.getAsDouble());
     Probe probe = water.get().probe();

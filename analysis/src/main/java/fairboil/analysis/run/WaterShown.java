@@ -14,6 +14,8 @@ import fairboil.analysis.trace.Trace;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.sheet.Settings;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -46,7 +48,7 @@ record WaterShown(
       RunContext context, PreparedLog log, Timeline timeline, Figure boilingPoint) {
     Optional<PreparedChannel> water = log.channel(Role.WATER);
     if (water.isEmpty()) {
-      String reason = log.time().isEmpty() ? log.lacking() : "the log has no water column";
+      Message reason = log.time().isEmpty() ? log.lacking() : LogSays.NO_WATER.with();
       return new WaterShown(
           new Boil.NotSeen(reason),
           Figure.unknown(reason),
@@ -83,12 +85,13 @@ record WaterShown(
     }
     findings.error(
         channel.place(),
-        Findings.words(
-            "water of %.1f °C while it boils at %.1f °C is not possible",
-            hottest.orNaN(), boilingPoint.orNaN()),
-        "check the probe, its unit and the altitude or pressure; mark “pot off” if the probe was"
-            + " taken out of the water");
-    return Figure.unknown("the water channel is above the boiling point");
+        WaterSays.TOO_HOT.with(celsius(hottest), celsius(boilingPoint)),
+        WaterSays.CHECK_PROBE.with());
+    return Figure.unknown(WaterSays.ABOVE_BOILING.with());
+  }
+
+  private static Argument celsius(Figure known) {
+    return Argument.value(known.orNaN(), 0.2, Dimension.TEMPERATURE);
   }
 
   private static OptionalDouble level(Figure boilingPoint) {
@@ -115,7 +118,7 @@ record WaterShown(
   }
 
   /** The same, with a boil that is asked about and so counts as not seen. */
-  WaterShown asking(String reason) {
+  WaterShown asking(Message reason) {
     return new WaterShown(new Boil.NotSeen(reason), hottest, probe, lag, levelUncertainty, heated);
   }
 
@@ -124,7 +127,7 @@ record WaterShown(
   }
 
   /** Why the log shows no boil; empty if it does. */
-  Optional<String> whyNot() {
+  Optional<Message> whyNot() {
     return boil instanceof Boil.NotSeen not ? Optional.of(not.reason()) : Optional.empty();
   }
 

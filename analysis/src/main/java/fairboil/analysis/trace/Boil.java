@@ -1,5 +1,7 @@
 package fairboil.analysis.trace;
 
+import fairboil.ingest.finding.Message;
+
 /** The boil as a water trace shows it, or why it shows none. */
 public sealed interface Boil {
 
@@ -41,5 +43,5 @@ public sealed interface Boil {
    *
    * @param reason why, a clause for people
    */
-  record NotSeen(String reason) implements Boil {}
+  record NotSeen(Message reason) implements Boil {}
 }

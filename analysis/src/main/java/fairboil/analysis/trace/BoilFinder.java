@@ -1,6 +1,8 @@
 package fairboil.analysis.trace;
 
-import java.util.Locale;
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 
 /**
  * Finds the boil in a water trace: a line through the last 8 K before the plateau, of at least 10
@@ -14,6 +16,12 @@ import java.util.Locale;
  * over the boil.
  */
 public final class BoilFinder {
+
+  /** So uncertain that no decimals are shown. */
+  private static final double WHOLE = 2;
+
+  /** So uncertain that one decimal is shown. */
+  private static final double TENTHS = 0.2;
 
   private static final double LINE_KELVINS = 8;
   private static final double LEAST_ROUNDED_KELVINS = 0.7;
@@ -46,7 +54,7 @@ public final class BoilFinder {
   public static Boil find(Trace trace, BoilSearch search) {
     Trace present = trace.between(search.from(), search.to()).withoutMissing();
     if (present.size() < FEWEST_READINGS) {
-      return notSeen("there are only %d water readings while the pot was on", present.size());
+      return notSeen(NoBoilSays.FEW_READINGS.with(Argument.count(present.size())));
     }
     Fall fall = Fall.first(present);
     return fall.isNone()
@@ -59,32 +67,42 @@ public final class BoilFinder {
     Trace before = present.between(search.from(), fall.from());
     Boil boil =
         before.size() < FEWEST_READINGS
-            ? notSeen("there are too few readings before the water fell")
+            ? notSeen(NoBoilSays.FEW_BEFORE_FALL.with())
             : new BoilFinder(before, search).find();
     boolean boilsLater = new BoilFinder(present, search).find() instanceof Boil.Seen;
     return boil instanceof Boil.Seen || !boilsLater
         ? boil
-        : notSeen(
-            "the water fell by %.0f K before it boiled: it was changed, or the probe moved",
-            fall.highest() - fall.lowest());
+        : notSeen(NoBoilSays.FELL.with(kelvins(fall.highest() - fall.lowest())));
   }
 
-  private static Boil notSeen(String reason, Object... numbers) {
-    return new Boil.NotSeen(String.format(Locale.ROOT, reason, numbers));
+  private static Boil notSeen(Message reason) {
+    return new Boil.NotSeen(reason);
+  }
+
+  private static Argument kelvins(double difference) {
+    return Argument.value(difference, WHOLE, Dimension.TEMPERATURE_DIFFERENCE);
+  }
+
+  private static Argument celsius(double celsius) {
+    return Argument.value(celsius, TENTHS, Dimension.TEMPERATURE);
+  }
+
+  private static Argument seconds(double seconds) {
+    return Argument.value(seconds, WHOLE, Dimension.DURATION);
   }
 
   private Boil find() {
     Level level = Level.highest(trace, noise);
     if (level.isNone()) {
-      return notSeen("the water trace has no unbroken stretch of %.0f s", SHORT_SECONDS);
+      return notSeen(NoBoilSays.BROKEN.with(seconds(SHORT_SECONDS)));
     }
     if (level.seconds() < SHORT_SECONDS) {
-      return notSeen("the hottest water held for less than %.0f s", SHORT_SECONDS);
+      return notSeen(NoBoilSays.HELD_TOO_SHORT.with(seconds(SHORT_SECONDS)));
     }
     if (!search.agrees(level.celsius())) {
       return notSeen(
-          "the highest level of the water was %.1f °C, and its boiling point was %.1f °C",
-          level.celsius(), search.level().orElseThrow());
+          NoBoilSays.OTHER_LEVEL.with(
+              celsius(level.celsius()), celsius(search.level().orElseThrow())));
     }
     return rise(level);
   }
@@ -105,23 +123,25 @@ public final class BoilFinder {
   }
 
   private static Boil levelledOff(Level level) {
-    return notSeen("the water levelled off slowly at %.1f °C instead of boiling", level.celsius());
+    return notSeen(NoBoilSays.LEVELLED_OFF.with(celsius(level.celsius())));
   }
 
   private Boil rise(Level level, double rounded) {
     int end = lastBelow(level.celsius() - rounded, level.start()) + 1;
     int from = lastBelow(level.celsius() - LINE_KELVINS, end) + 1;
     if (from == 0) {
-      return notSeen("the record starts with the water less than 8 K below its plateau");
+      return notSeen(NoBoilSays.STARTS_HOT.with(kelvins(LINE_KELVINS)));
     }
     if (end - from < LINE_READINGS) {
       return notSeen(
-          "only %d readings lie in the last 8 K before the plateau, and 10 are needed",
-          Math.max(0, end - from));
+          NoBoilSays.FEW_IN_LINE.with(
+              Argument.count(Math.max(0, end - from)),
+              kelvins(LINE_KELVINS),
+              Argument.count(LINE_READINGS)));
     }
     double gap = longestGap(from - 1, level.start());
     if (gap > LONGEST_GAP_SECONDS) {
-      return notSeen("the log has a gap of %.0f s over the boil", gap);
+      return notSeen(NoBoilSays.GAP.with(seconds(gap)));
     }
     return meeting(level, from, end);
   }

@@ -1,5 +1,7 @@
 package fairboil.analysis.trace;
 
+import fairboil.ingest.finding.Message;
+
 /** The highest held value of a trace, or why there is none. */
 public sealed interface Peak {
 
@@ -20,5 +22,5 @@ public sealed interface Peak {
    *
    * @param reason why, a clause for people
    */
-  record None(String reason) implements Peak {}
+  record None(Message reason) implements Peak {}
 }

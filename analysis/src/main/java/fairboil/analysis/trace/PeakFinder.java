@@ -1,7 +1,10 @@
 package fairboil.analysis.trace;
 
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import java.util.Arrays;
-import java.util.Locale;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -21,6 +24,17 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * the uncertainty as the half-width of a rectangular distribution.
  */
 public final class PeakFinder {
+
+  private static final Template NO_READING =
+      Template.of("there is no reading in the part of the log where the highest value is sought");
+  private static final Template NO_STRETCH =
+      Template.of(
+          "no stretch of {value}, where the highest value is sought, has at least 3 readings and no"
+              + " long gap");
+  private static final Template TOO_SPARSE =
+      Template.of(
+          "fewer than 3 readings fall into the {value} for which the highest value must hold: the"
+              + " log has one every {value}");
 
   private static final double SMOOTH_HOLDS = 4;
 
@@ -59,27 +73,23 @@ public final class PeakFinder {
   public static Peak find(Trace trace, double from, double to, double hold) {
     Trace present = trace.between(from, to).withoutMissing();
     if (present.size() == 0) {
-      return new Peak.None("there is no reading in the window");
+      return new Peak.None(NO_READING.with());
     }
     if (present.interval() <= 0 || hold < 2 * present.interval() * (1 - 1e-6)) {
       return new Peak.None(tooSparse(present, hold));
     }
     HeldAverages averages = HeldAverages.of(present, from, to, hold);
     return averages.indexOfHighest() < 0
-        ? new Peak.None(
-            String.format(
-                Locale.ROOT,
-                "no stretch of %.0f s in the window has at least 3 readings and no long gap",
-                hold))
+        ? new Peak.None(NO_STRETCH.with(seconds(hold, 2)))
         : new PeakFinder(present, averages).find();
   }
 
-  private static String tooSparse(Trace present, double hold) {
-    return String.format(
-        Locale.ROOT,
-        "fewer than 3 readings fall into a hold of %.0f s: the log has one every %.1f s",
-        hold,
-        present.interval());
+  private static Message tooSparse(Trace present, double hold) {
+    return TOO_SPARSE.with(seconds(hold, 2), seconds(present.interval(), 0.2));
+  }
+
+  private static Argument seconds(double seconds, double uncertainty) {
+    return Argument.value(seconds, uncertainty, Dimension.DURATION);
   }
 
   private Peak find() {

@@ -23,6 +23,7 @@ import fairboil.ingest.Study;
 import fairboil.ingest.choice.Lid;
 import fairboil.ingest.choice.Outcome;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.sheet.PotGiven;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.RunsSheet;
@@ -105,9 +106,9 @@ final class Told {
         run,
         study.build(run.build()).orElseThrow(),
         new Inclusion(
-            run.row().value(RunsSheet.EXCLUDE),
+            run.row().value(RunsSheet.EXCLUDE).map(Inclusion::asWritten),
             Optional.empty(),
-            run.row().value(RunsSheet.EXCLUDE_BOIL)),
+            run.row().value(RunsSheet.EXCLUDE_BOIL).map(Inclusion::asWritten)),
         BoilState.told(Outcome.BOILED),
         new Conditions(
             told(burn.ambient(), AIR, Influence.AMBIENT, Dimension.TEMPERATURE),
@@ -137,7 +138,7 @@ final class Told {
             NOT_GIVEN,
             NOT_GIVEN,
             Optional.empty()),
-        FuelResult.unknown("it was not given"),
+        FuelResult.unknown(Message.plain("it was not given")),
         new RunSketch(List.of(), 10, Optional.empty()),
         Optional.empty(),
         Optional.empty(),
@@ -159,7 +160,7 @@ final class Told {
         Optional.of(new HeatRecord.Part(0, heating)),
         Optional.of(new HeatRecord.Part(course.potOff(), cooling))
             .filter(part -> CoolingFit.isEnough(part.blocks())),
-        "its pot was not logged as it cooled",
+        Message.plain("its pot was not logged as it cooled"),
         told(course.waterLeft(), WATER, Influence.WATER_MASS, Dimension.MASS),
         0);
   }

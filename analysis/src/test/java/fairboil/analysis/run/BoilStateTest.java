@@ -87,8 +87,7 @@ class BoilStateTest {
   void aFireThatEndsBelowTheBoilIsAFailure() {
     BoilState state = state(logged(WEAK, 1, Burn.LENGTH));
     assertThat(state).isInstanceOf(BoilState.DidNotBoil.class);
-    assertThat(((BoilState.DidNotBoil) state).reason())
-        .contains("the fire ended with the water at");
+    assertThat(((BoilState.DidNotBoil) state).reason().says(BoilSays.FIRE_ENDED)).isTrue();
     // the pot came off while the fire burnt: whether it would have boiled is not known
     assertThat(state(logged(WEAK, 1, Burn.LENGTH).mark(Event.POT_OFF, Burn.FLAME_OUT - 300)))
         .isInstanceOf(BoilState.NotSeen.class);
@@ -98,7 +97,8 @@ class BoilStateTest {
   void waterThatLevelsOffBelowTheBoilIsAFailure() {
     BoilState level = state(water(1500, s -> 15 + Math.min(65, s / 10)));
     assertThat(level).isInstanceOf(BoilState.DidNotBoil.class);
-    assertThat(((BoilState.DidNotBoil) level).reason()).contains("levelled off at 80.0 °C");
+    assertThat(((BoilState.DidNotBoil) level).reason().toString())
+        .matches("the water levelled off at (79\\.9|80\\.0)\\d* °C");
     // a probe that hangs beside the pot is level too, but was never heated
     assertThat(state(water(1500, s -> 18 + s / 1500))).isInstanceOf(BoilState.NotSeen.class);
     // taken out of the water on the way

@@ -147,7 +147,7 @@ class FuelAnalysisTest {
   void nothingWeighedIsOneReason() {
     FuelResult none = new StudyFixture().analyse().fuel();
 
-    assertThat(none).isEqualTo(FuelResult.unknown("the fuel was not weighed"));
+    assertThat(none).isEqualTo(FuelResult.unknown(FuelSays.NOT_WEIGHED.with()));
   }
 
   static Stream<Arguments> impossible() {
@@ -185,8 +185,7 @@ class FuelAnalysisTest {
     RunResult batch = whole().cell(RunsSheet.FEED, Feed.BATCH).analyseAmong(Feed.FED);
 
     assertThat(fed.inclusion().included()).isFalse();
-    assertThat(fed.findings())
-        .anyMatch(each -> each.problem().toString().contains("never taken together"));
+    assertThat(fed.findings()).anyMatch(each -> each.problem().toString().contains("never mixed"));
     assertThat(batch.inclusion().included()).isTrue();
   }
 }

@@ -272,7 +272,8 @@ class RunAnalysisTest {
     assertThat(result.findings())
         .anySatisfy(
             finding -> {
-              assertThat(finding.problem().toString()).contains("while it boils at 99.0 °C");
+              assertThat(finding.problem().toString())
+                  .containsPattern("while it boils at (98\\.9[5-9]|99\\.0[0-4])");
               assertThat(finding.severity()).isEqualTo(Severity.ERROR);
               assertThat(finding.place().column()).contains("water");
             });
@@ -295,7 +296,7 @@ class RunAnalysisTest {
             .cell(RunsSheet.ALTITUDE, 1600, Unit.METRE)
             .analyse();
 
-    assertThat(problems(result)).anyMatch(problem -> problem.contains("does not go with"));
+    assertThat(problems(result)).anyMatch(problem -> problem.contains("does not fit"));
   }
 
   @Test
@@ -327,7 +328,7 @@ class RunAnalysisTest {
         new StudyFixture().cell(RunsSheet.POT_WITH_WATER, 1140, Unit.GRAM).analyse();
 
     assertThat(result.conditions().water().orNaN()).isEqualTo(Burn.WATER);
-    assertThat(reason(unweighed.conditions().water())).contains("the pot's mass is not told");
+    assertThat(reason(unweighed.conditions().water())).contains("the pot's mass is not given");
   }
 
   @Test
@@ -336,7 +337,8 @@ class RunAnalysisTest {
         logged(marked(conditions().cell(RunsSheet.POT, new PotGiven.Named("nobody's"))), BURN)
             .analyse();
 
-    assertThat(problems(result)).anyMatch(problem -> problem.contains("its heat is left out"));
+    assertThat(problems(result))
+        .anyMatch(problem -> problem.contains("the heat that warms the pot is left out"));
     assertThat(result.energy().netPower().isKnown()).isTrue();
   }
 
@@ -348,9 +350,11 @@ class RunAnalysisTest {
     RunResult told = whole().cell(RunsSheet.OUTCOME, Outcome.DID_NOT_BOIL).analyse();
     RunResult boiled = cold.cell(RunsSheet.OUTCOME, Outcome.BOILED).analyse();
 
-    assertThat(problems(told)).anyMatch(problem -> problem.contains("told as “did not boil”"));
+    assertThat(problems(told))
+        .anyMatch(problem -> problem.contains("runs.csv says “did not boil”"));
     assertThat(reason(told.boil().boilTime())).isEqualTo("the run did not boil");
-    assertThat(problems(boiled)).anyMatch(problem -> problem.contains("told as boiled"));
+    assertThat(problems(boiled))
+        .anyMatch(problem -> problem.contains("runs.csv says that the run boiled"));
   }
 
   @Test
@@ -376,7 +380,7 @@ class RunAnalysisTest {
 
     assertThat(problems(result))
         .anyMatch(
-            problem -> problem.matches("the boil was marked 6\\d s earlier.*|.*59 s earlier.*"));
+            problem -> problem.matches("the boil was marked (59|6\\d)(\\.\\d+)? s earlier.*"));
   }
 
   @Test
@@ -445,7 +449,11 @@ class RunAnalysisTest {
     RunResult result = whole().cell(RunsSheet.EXCLUDE_BOIL, "lid forgotten").analyse();
 
     assertThat(result.inclusion())
-        .isEqualTo(new Inclusion(Optional.empty(), Optional.empty(), Optional.of("lid forgotten")));
+        .isEqualTo(
+            new Inclusion(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(Inclusion.asWritten("lid forgotten"))));
     assertThat(result.boil().boilTime().isKnown()).isTrue();
   }
 

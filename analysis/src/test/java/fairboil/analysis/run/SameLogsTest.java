@@ -46,10 +46,10 @@ class SameLogsTest {
         .filteredOn(text -> text.contains("reading for reading"))
         .containsExactly(
             "runs.csv, line 3, column log: warning: the log of run 2 is the same as that of run 1,"
-                + " reading for reading: one burn counts twice. Give each run its own log, or say"
-                + " with log from and log to which part is whose.",
+                + " reading for reading: one burn counts twice. Give each run its own log, or type"
+                + " in the columns log from and log to of runs.csv which part is whose.",
             "runs.csv, line 6, column log: warning: the log of run 5 is the same as that of run 3,"
-                + " reading for reading: one burn counts twice. Give each run its own log, or say"
-                + " with log from and log to which part is whose.");
+                + " reading for reading: one burn counts twice. Give each run its own log, or type"
+                + " in the columns log from and log to of runs.csv which part is whose.");
   }
 }

@@ -86,7 +86,7 @@ class TurnedTimesTest {
     assertThat(asked(results))
         .anyMatch(
             text -> text.startsWith("stopwatch.csv, line 4, column time") && text.contains(typed));
-    assertThat(results.runs().get(0).boil().boilTime().toString()).contains("asked about");
+    assertThat(results.runs().get(0).boil().boilTime().toString()).contains("in doubt");
   }
 
   @ParameterizedTest

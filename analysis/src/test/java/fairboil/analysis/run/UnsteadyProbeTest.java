@@ -40,7 +40,7 @@ class UnsteadyProbeTest {
     assertThat(told(Role.WATER, celsius))
         .singleElement()
         .asString()
-        .contains("of 200 readings jump by more than 15 K and back");
+        .contains("of 200 readings jump by more than 15.0 K and back");
     assertThat(told(Role.FLAME, celsius)).isEmpty();
   }
 

@@ -206,9 +206,8 @@ class PeakFinderTest {
     Trace sparse = Trace.of(seconds, new double[] {20, 300, 500, 600, 610, 600, 500}, 6);
 
     assertThat(PeakFinder.find(sparse, 0, 40, HOLD))
-        .isEqualTo(
-            new Peak.None(
-                "fewer than 3 readings fall into a hold of 10 s: the log has one every 6.0 s"));
+        .asString()
+        .contains("fewer than 3 readings fall into the 10.0 s", "one every 6.0 s");
   }
 
   @Test

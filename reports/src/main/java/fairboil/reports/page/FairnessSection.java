@@ -77,7 +77,7 @@ final class FairnessSection {
   private static TableView leftOut(Materials from) {
     List<List<CellView>> rows = new ArrayList<>();
     for (RunResult run : from.results().runs()) {
-      RunWords.exclusion(run.inclusion())
+      RunWords.exclusion(run.inclusion(), from.display())
           .ifPresent(
               reason ->
                   rows.add(

@@ -37,7 +37,7 @@ final class RunArticle {
         run.run().key().name(),
         build(run),
         RunsSection.outcome(run),
-        RunWords.exclusion(run.inclusion()).orElse(""),
+        RunWords.exclusion(run.inclusion(), from.display()).orElse(""),
         trace.map(picture -> figure(run, picture)),
         figures.groups(),
         figures.unknown(),

@@ -58,9 +58,10 @@ final class CriticAnswers {
 
   private void leftOut() {
     text.heading("What was left out, and would it change the answer?");
+    Display display = Display.in(results.study().settings().get(Settings.SHOW_UNITS));
     List<List<String>> rows = new ArrayList<>();
     for (RunResult run : results.runs()) {
-      RunWords.exclusion(run.inclusion())
+      RunWords.exclusion(run.inclusion(), display)
           .ifPresent(
               reason ->
                   rows.add(

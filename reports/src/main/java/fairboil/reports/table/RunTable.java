@@ -7,7 +7,9 @@ import static fairboil.reports.table.TableColumn.uncertainty;
 
 import fairboil.analysis.run.BoilResult.BoilTimeFrom;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.choice.NormaliseBy;
+import fairboil.reports.words.Display;
 import fairboil.reports.words.RunWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +44,7 @@ final class RunTable {
         text(
             "reason",
             "fault of the test, or of the program, for which it, its peak or its boil is left out",
-            run -> RunWords.exclusion(run.inclusion()).orElse("")),
+            run -> RunWords.exclusion(run.inclusion(), Display.in(DisplayUnits.METRIC)).orElse("")),
         text(
             "outcome",
             "how it ended; not seen: nobody and nothing saw whether the water boiled",

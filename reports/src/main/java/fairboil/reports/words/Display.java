@@ -78,7 +78,7 @@ public final class Display {
   public String value(double held, double uncertainty, Dimension dimension) {
     String number = number(held, uncertainty, dimension);
     if (scale(dimension).isClock()) {
-      return Math.abs(held) >= 60 ? number + " min" : number + " s";
+      return number + clockUnit(held);
     }
     return number + " " + symbol(dimension);
   }
@@ -203,6 +203,13 @@ public final class Display {
       return shown > 0 ? "∞" : MINUS + "∞";
     }
     return Fixed.of(shown, decimals);
+  }
+
+  private static String clockUnit(double seconds) {
+    if (Math.round(Math.abs(seconds)) >= 3600) {
+      return " h";
+    }
+    return Math.abs(seconds) >= 60 ? " min" : " s";
   }
 
   /** Minutes and seconds as a stopwatch shows them. */

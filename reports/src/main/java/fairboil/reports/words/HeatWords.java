@@ -32,7 +32,7 @@ public final class HeatWords {
   /** How the boil times of the study were restated, why so, and how far it can be relied on. */
   public static List<String> of(Normalisation normalisation, ScalingBias bias, Display display) {
     List<String> sentences = new ArrayList<>();
-    sentences.add(display.reason(method(normalisation)));
+    sentences.add(method(normalisation, display));
     if (bias.cases() > 0) {
       sentences.add(bias(bias, display));
     }
@@ -40,7 +40,7 @@ public final class HeatWords {
     return List.copyOf(sentences);
   }
 
-  private static String method(Normalisation normalisation) {
+  private static String method(Normalisation normalisation, Display display) {
     if (normalisation.method() == NormaliseBy.HEAT_BALANCE) {
       return "Boil times are restated by heat balance in all runs: for water, boiling point and air"
           + " temperature.";
@@ -53,7 +53,7 @@ public final class HeatWords {
                 + ": of "
                 + Names.inSentence(normalisation.lacking().get(0).run().name())
                 + ", "
-                + normalisation.lacking().get(0).reason()
+                + display.say(normalisation.lacking().get(0).reason())
                 + ".";
     return "Boil times are restated by energy scaling in all runs: for water and boiling point, not"
         + " for air temperature."

@@ -73,13 +73,15 @@ public final class RunCaptions {
     List<String> facts = new ArrayList<>();
     run.inclusion()
         .excluded()
-        .ifPresent(reason -> facts.add("left out of the results: " + Names.inSentence(reason)));
+        .ifPresent(
+            reason ->
+                facts.add("left out of the results: " + Names.inSentence(display.say(reason))));
     run.inclusion()
         .peakExcluded()
-        .ifPresent(reason -> facts.add("peak left out: " + Names.inSentence(reason)));
+        .ifPresent(reason -> facts.add("peak left out: " + Names.inSentence(display.say(reason))));
     run.inclusion()
         .boilExcluded()
-        .ifPresent(reason -> facts.add("boil left out: " + Names.inSentence(reason)));
+        .ifPresent(reason -> facts.add("boil left out: " + Names.inSentence(display.say(reason))));
     add(facts, "peak", run.flame().peak());
     if (run.boil().boilTime().isKnown()) {
       add(facts, "boil time", run.boil().boilTime());

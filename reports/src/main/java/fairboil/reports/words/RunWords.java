@@ -17,13 +17,13 @@ public final class RunWords {
   }
 
   /** Why a run, its peak or its boil is left out, if it is: the reason as the sheet gives it. */
-  public static Optional<String> exclusion(Inclusion inclusion) {
+  public static Optional<String> exclusion(Inclusion inclusion, Display display) {
     if (inclusion.excluded().isPresent()) {
-      return inclusion.excluded();
+      return inclusion.excluded().map(display::say);
     }
     List<String> reasons = new ArrayList<>();
-    inclusion.peakExcluded().ifPresent(reason -> reasons.add("peak: " + reason));
-    inclusion.boilExcluded().ifPresent(reason -> reasons.add("boil: " + reason));
+    inclusion.peakExcluded().ifPresent(reason -> reasons.add("peak: " + display.say(reason)));
+    inclusion.boilExcluded().ifPresent(reason -> reasons.add("boil: " + display.say(reason)));
     return reasons.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", reasons));
   }
 

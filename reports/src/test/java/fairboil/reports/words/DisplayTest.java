@@ -65,7 +65,7 @@ class DisplayTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"343.4, 5:43 min", "59.2, 59 s", "3943, 1:05:43 min", "-75, −1:15 min"})
+  @CsvSource({"343.4, 5:43 min", "59.2, 59 s", "3943, 1:05:43 h", "-75, −1:15 min"})
   void durationsReadAsAStopwatch(double seconds, String shown) {
     assertThat(metric.value(seconds, 2, Dimension.DURATION)).isEqualTo(shown);
   }

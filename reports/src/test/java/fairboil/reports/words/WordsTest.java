@@ -3,6 +3,7 @@ package fairboil.reports.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairboil.analysis.run.Inclusion;
+import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Message;
@@ -108,14 +109,19 @@ class WordsTest {
   @Test
   void reasonsForLeavingOutAreAsTheSheetGivesThem() {
     Inclusion peak =
-        new Inclusion(Optional.empty(), Optional.of("probe slipped"), Optional.empty());
-    assertThat(RunWords.exclusion(peak)).contains("peak: probe slipped");
+        new Inclusion(
+            Optional.empty(), Optional.of(Inclusion.asWritten("probe slipped")), Optional.empty());
+    assertThat(RunWords.exclusion(peak, Display.in(DisplayUnits.METRIC)))
+        .contains("peak: probe slipped");
     assertThat(RunWords.counts(peak)).isEqualTo("peak left out");
     Inclusion whole =
-        new Inclusion(Optional.of("pot fell"), Optional.of("probe slipped"), Optional.empty());
-    assertThat(RunWords.exclusion(whole)).contains("pot fell");
+        new Inclusion(
+            Optional.of(Inclusion.asWritten("pot fell")),
+            Optional.of(Inclusion.asWritten("probe slipped")),
+            Optional.empty());
+    assertThat(RunWords.exclusion(whole, Display.in(DisplayUnits.METRIC))).contains("pot fell");
     Inclusion none = new Inclusion(Optional.empty(), Optional.empty(), Optional.empty());
-    assertThat(RunWords.exclusion(none)).isEmpty();
+    assertThat(RunWords.exclusion(none, Display.in(DisplayUnits.METRIC))).isEmpty();
   }
 
   /** Unicode Standard Annex 9: U+202E turns what follows; U+2068 and U+2069 isolate. */
