@@ -23,8 +23,10 @@ import fairboil.analysis.run.RunAnalysis;
 import fairboil.analysis.run.RunResult;
 import fairboil.analysis.run.SameLogs;
 import fairboil.ingest.Study;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.log.LogOpener;
 import fairboil.ingest.log.OpenedLog;
 import fairboil.ingest.quantity.Quantity;
@@ -52,8 +54,6 @@ public final class StudyAnalysis {
   private static final double LEAST_CONFIDENCE = 0.5;
   private static final double MOST_CONFIDENCE = 0.9999;
   private static final double USUAL_CONFIDENCE = 0.95;
-  private static final String COUNTED = " as they would be with the excluded runs";
-  private static final String WITHIN = " as they would be within protocol";
 
   private final Study study;
   private final List<Finding> findings = new ArrayList<>();
@@ -95,7 +95,10 @@ public final class StudyAnalysis {
 
   private static OpenedLog opened(Run run, LogOpener logs, Faults faults) {
     return faults
-        .contain("the log of run " + run.key(), run.row().place(), () -> logs.open(run))
+        .contain(
+            StudySays.LOG.with(Argument.name(run.key().name())),
+            run.row().place(),
+            () -> logs.open(run))
         .orElseGet(() -> new OpenedLog(Optional.empty(), Optional.empty(), findings(faults)));
   }
 
@@ -125,7 +128,10 @@ public final class StudyAnalysis {
     static Worked of(Study study, Run run, BiFunction<Run, Faults, RunResult> perRun) {
       Faults own = new Faults();
       RunResult result =
-          own.contain("run " + run.key(), run.row().place(), () -> perRun.apply(run, own))
+          own.contain(
+                  StudySays.RUN.with(Argument.name(run.key().name())),
+                  run.row().place(),
+                  () -> perRun.apply(run, own))
               .orElseGet(() -> LostRun.of(study, run, findings(own)));
       return new Worked(result, own.all());
     }
@@ -165,11 +171,11 @@ public final class StudyAnalysis {
             claims.results(),
             study.told(findings).stream().distinct().sorted().toList(),
             scatter.precision(),
-            contain("the results" + COUNTED, () -> withExcluded(runs, effects, confidence))
+            contain(StudySays.RESULTS_COUNTED, () -> withExcluded(runs, effects, confidence))
                 .flatMap(all -> all),
             protocol,
             contain(
-                    "the results" + WITHIN,
+                    StudySays.RESULTS_WITHIN,
                     () -> without(references, runs, layout, protocol, confidence))
                 .flatMap(kept -> kept),
             normalised.normalisation(),
@@ -178,16 +184,14 @@ public final class StudyAnalysis {
   }
 
   /** Does a part that is about all runs; empty if it is lost. */
-  private <R> Optional<R> contain(String part, Faults.Work<R, RuntimeException> work) {
-    return faults.contain(part, Place.of(RunsSheet.SCHEMA.file()), work);
+  private <R> Optional<R> contain(Template part, Faults.Work<R, RuntimeException> work) {
+    return faults.contain(part.with(), Place.of(RunsSheet.SCHEMA.file()), work);
   }
 
   private Normalising.Outcome normalised(
       References references, List<RunResult> alone, double confidence) {
     Normalising.Outcome outcome =
-        contain(
-                "the heat balances of all runs",
-                () -> Normalising.of(study, references, alone, confidence))
+        contain(StudySays.BALANCES, () -> Normalising.of(study, references, alone, confidence))
             .orElseGet(() -> Normalising.Outcome.unchanged(alone));
     faults.addAll(outcome.faults());
     return outcome;
@@ -197,7 +201,7 @@ public final class StudyAnalysis {
     LayoutResult layout =
         faults
             .contain(
-                "the positions of all holes",
+                StudySays.HOLES.with(),
                 Place.of(HolesSheet.SCHEMA.file()),
                 () -> HoleLayout.of(study))
             .orElseGet(() -> new LayoutResult(List.of(), List.of()));
@@ -209,7 +213,7 @@ public final class StudyAnalysis {
       List<RunResult> runs, LayoutResult layout, References references, double confidence) {
     HoleEffects.Outcome outcome =
         contain(
-                "the effects of the holes",
+                StudySays.EFFECTS,
                 () -> HoleEffects.of(study, runs, layout, references.ambient(), confidence))
             .orElse(HoleEffects.Outcome.NONE);
     faults.addAll(outcome.faults());
@@ -221,7 +225,7 @@ public final class StudyAnalysis {
     Claims.Outcome outcome =
         faults
             .contain(
-                "all claims",
+                StudySays.CLAIMS.with(),
                 Place.of(ClaimsSheet.SCHEMA.file()),
                 () -> Claims.of(study, runs, effects.effects(), confidence))
             .orElseGet(() -> Claims.lost(study, confidence));
@@ -231,7 +235,7 @@ public final class StudyAnalysis {
 
   private Comparisons.Outcome comparisons(List<RunResult> runs, double confidence) {
     Comparisons.Outcome outcome =
-        contain("all comparisons", () -> Comparisons.of(study, runs, confidence))
+        contain(StudySays.COMPARISONS, () -> Comparisons.of(study, runs, confidence))
             .orElse(Comparisons.Outcome.NONE);
     faults.addAll(outcome.faults());
     return outcome;
@@ -239,7 +243,7 @@ public final class StudyAnalysis {
 
   private Repeatabilities.Outcome scatter(List<RunResult> runs, double confidence) {
     Repeatabilities.Outcome outcome =
-        contain("the scatter of runs and builds", () -> Repeatabilities.of(runs, confidence))
+        contain(StudySays.SCATTER, () -> Repeatabilities.of(runs, confidence))
             .orElse(Repeatabilities.Outcome.NONE);
     faults.addAll(outcome.faults());
     return outcome;
@@ -248,27 +252,24 @@ public final class StudyAnalysis {
   private List<RunProtocol> protocol(List<RunResult> runs) {
     return faults
         .contain(
-            "whether runs kept to the protocol",
+            StudySays.PROTOCOL.with(),
             Place.of(ProtocolSheet.SCHEMA.file()),
             () -> Protocols.of(study, runs))
         .orElse(List.of());
   }
 
   private List<Finding> sameLogs(List<RunResult> runs) {
-    return contain("the search for logs that are the same", () -> SameLogs.of(runs))
-        .orElse(List.of());
+    return contain(StudySays.SAME_LOGS, () -> SameLogs.of(runs)).orElse(List.of());
   }
 
   private List<BuildResult> builds(List<RunResult> runs, double confidence) {
     return contain(
-            "the means of builds",
-            () -> BuildSummaries.of(study.builds(), runs, confidence, faults))
+            StudySays.BUILDS, () -> BuildSummaries.of(study.builds(), runs, confidence, faults))
         .orElse(List.of());
   }
 
   private Fairness fairness(List<RunResult> runs) {
-    return contain("whether the comparisons are fair", () -> FairnessFinder.of(study, runs))
-        .orElse(Fairness.NONE);
+    return contain(StudySays.FAIRNESS, () -> FairnessFinder.of(study, runs)).orElse(Fairness.NONE);
   }
 
   private Optional<WithExcluded> withExcluded(
@@ -287,7 +288,7 @@ public final class StudyAnalysis {
     Claims.Outcome claims = Claims.of(study, all, effects.effects(), confidence);
     Comparisons.Outcome comparisons = Comparisons.of(study, all, confidence);
     Stream.of(own.all(), claims.faults(), comparisons.faults())
-        .forEach(some -> faults.addAll(some, COUNTED));
+        .forEach(some -> faults.addAll(some, StudySays.COUNTED));
     return Optional.of(
         new WithExcluded((int) excluded, builds, claims.results(), comparisons.differences()));
   }
@@ -317,7 +318,7 @@ public final class StudyAnalysis {
     Repeatabilities.Outcome scatter = Repeatabilities.of(kept, confidence);
     Claims.Outcome claims = Claims.of(study, kept, effects.effects(), confidence);
     Stream.of(own.all(), effects.faults(), scatter.faults(), claims.faults())
-        .forEach(some -> faults.addAll(some, WITHIN));
+        .forEach(some -> faults.addAll(some, StudySays.WITHIN));
     return Optional.of(
         new Without(kept.size(), builds, effects.effects(), scatter.scatter(), claims.results()));
   }
@@ -330,8 +331,11 @@ public final class StudyAnalysis {
     findings.add(
         Finding.error(
             study.settings().place(Settings.CONFIDENCE),
-            "a confidence must lie between 50 % and 99.99 %",
-            "type 95 % or leave it out; 95 % was used"));
+            StudySays.ODD_CONFIDENCE.with(
+                Argument.share(LEAST_CONFIDENCE),
+                Argument.number(100 * MOST_CONFIDENCE, 2),
+                Argument.share(USUAL_CONFIDENCE)),
+            StudySays.TYPE_CONFIDENCE.with(Argument.share(USUAL_CONFIDENCE))));
     return USUAL_CONFIDENCE;
   }
 }

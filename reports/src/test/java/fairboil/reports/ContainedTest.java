@@ -57,7 +57,8 @@ class ContainedTest {
     assertThat(write(SAMPLE, EASY, 1, "whole")).isEmpty();
     List<Fault> faults = write(SAMPLE, BROKEN, 2, "report");
     assertThat(faults).isNotEmpty();
-    assertThat(faults).allSatisfy(fault -> assertThat(fault.part()).startsWith("the chart "));
+    assertThat(faults)
+        .allSatisfy(fault -> assertThat(fault.part().toString()).startsWith("the chart "));
     assertThat(charts("report")).isPositive().isEqualTo(charts("whole") - faults.size());
     assertThat(read("whole/index.html")).doesNotContain("This chart is missing");
     assertThat(read("report/index.html")).contains("This chart is missing", "Beware: this program");
@@ -92,7 +93,7 @@ class ContainedTest {
     List<Fault> faults = write(broken, EASY, 2, "report");
     String run = SAMPLE.runs().get(0).run().key().name();
     assertThat(faults)
-        .extracting(Fault::part)
+        .extracting(fault -> fault.part().toString())
         .contains("the table runs.csv", "run " + run + " on the page");
     assertThat(temp.resolve("report/tables/runs.csv")).doesNotExist();
     assertThat(read("report/tables/builds.csv")).contains("mean");

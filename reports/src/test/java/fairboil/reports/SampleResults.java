@@ -21,6 +21,7 @@ import fairboil.ingest.choice.NormaliseBy;
 import fairboil.ingest.choice.Relation;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.Unit;
@@ -257,7 +258,7 @@ public final class SampleResults {
             claim("C4", "It gives off no carbon monoxide.", Relation.AT_MOST, "carbon monoxide", 0),
             Optional.empty(),
             Verdict.NOT_TESTABLE,
-            Optional.of("nothing in these data measures carbon monoxide"),
+            Optional.of(Template.of("nothing in these data measures carbon monoxide").with()),
             Optional.empty(),
             Optional.empty(),
             CONFIDENCE,

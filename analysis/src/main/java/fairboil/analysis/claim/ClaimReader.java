@@ -4,7 +4,10 @@ import fairboil.analysis.measure.Measure;
 import fairboil.ingest.choice.HoldsFor;
 import fairboil.ingest.choice.Relation;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
@@ -43,26 +46,26 @@ final class ClaimReader {
     }
     String plain = name.strip().toLowerCase(Locale.ROOT);
     if (NOT_MEASURED.contains(plain) || plain.contains("monoxide") || plain.contains("smoke")) {
-      throw new Refusal("nothing here measures " + name.strip());
+      throw new Refusal(ClaimSays.NOT_MEASURED.with(Argument.name(name.strip())));
     }
+    Message unknown = ClaimSays.NO_SUCH_MEASURE.with(Argument.name(name.strip()));
+    findings.accept(Finding.error(claim.row().place(ClaimsSheet.MEASURE), unknown, measures(name)));
+    throw new Refusal(unknown);
+  }
+
+  private static Message measures(String name) {
     List<String> names = Arrays.stream(Measure.values()).map(Measure::label).toList();
-    findings.accept(
-        Finding.error(
-            claim.row().place(ClaimsSheet.MEASURE),
-            "there is no measure "
-                + name.strip()
-                + Nearest.to(name, names)
-                    .map(likely -> "; did you mean " + likely + "?")
-                    .orElse(""),
-            "name one of: " + String.join(", ", names)));
-    throw new Refusal("there is no measure " + name.strip());
+    Argument all = Argument.list(names.stream().map(Argument::word).toList());
+    return Nearest.to(name, names)
+        .map(likely -> ClaimSays.LIKELY_MEASURE.with(Argument.word(likely), all))
+        .orElseGet(() -> ClaimSays.MEASURES.with(all));
   }
 
   /** A claim of which a part could not be read is not the claim that was written down. */
   void refuseUnread() throws Refusal {
     List<Unread> unread = claim.row().illegible();
     if (!unread.isEmpty()) {
-      throw new Refusal("“" + unread.get(0).written() + "” in its row could not be read");
+      throw new Refusal(ClaimSays.UNREAD.with(Argument.cell(unread.get(0).written())));
     }
   }
 
@@ -77,25 +80,23 @@ final class ClaimReader {
     HoldsFor holdsFor = claim.row().get(ClaimsSheet.HOLDS_FOR);
     Optional<Double> value = quantity(ClaimsSheet.VALUE, dimension).or(() -> otherwise);
     if (value.isEmpty()) {
-      throw missing(ClaimsSheet.VALUE, "names no value", "type the value with its unit");
+      findings.accept(missing(ClaimsSheet.VALUE, ClaimSays.NO_VALUE, ClaimSays.TYPE_VALUE));
+      throw new Refusal(ClaimSays.IT_HAS_NO_VALUE.with());
     }
     if (relation != Relation.NO_DIFFERENT_FROM) {
       return Statement.of(relation, holdsFor, value.get(), 0);
     }
     Optional<Double> margin = quantity(ClaimsSheet.MARGIN, dimension.ofDifference());
     if (margin.isEmpty() || !(margin.get() > 0)) {
-      throw missing(
-          ClaimsSheet.MARGIN,
-          "names no margin, and nothing is ever exactly equal",
-          "type the difference that would not matter, with its unit");
+      findings.accept(missing(ClaimsSheet.MARGIN, ClaimSays.NO_MARGIN, ClaimSays.TYPE_MARGIN));
+      throw new Refusal(ClaimSays.IT_HAS_NO_MARGIN.with());
     }
     return Statement.of(relation, holdsFor, value.get(), margin.get());
   }
 
-  private Refusal missing(Column<Amount> column, String what, String remedy) {
-    findings.accept(
-        Finding.error(claim.row().place(column), "claim " + claim.key() + " " + what, remedy));
-    return new Refusal("it " + what);
+  private Finding missing(Column<Amount> column, Template what, Template remedy) {
+    return Finding.error(
+        claim.row().place(column), what.with(Argument.name(claim.key().name())), remedy.with());
   }
 
   private Optional<Double> quantity(Column<Amount> column, Dimension dimension) throws Refusal {
@@ -105,12 +106,13 @@ final class ClaimReader {
     }
     Optional<Double> value = in(given.get().value(), dimension);
     if (value.isEmpty()) {
+      Kind kind = Kind.of(dimension);
       findings.accept(
           Finding.error(
               given.get().place(),
-              given.get().written() + " is not " + Kind.of(dimension).words,
-              "type it with a unit, such as " + Kind.of(dimension).example));
-      throw new Refusal("its " + column.name() + " is not " + Kind.of(dimension).words);
+              ClaimSays.NOT_OF_KIND.with(Argument.cell(given.get().written()), kind.words()),
+              ClaimSays.TYPE_WITH_UNIT.with(kind.examples())));
+      throw new Refusal(ClaimSays.ITS_CELL_IS_NOT.with(Argument.word(column.name()), kind.words()));
     }
     return value;
   }
@@ -134,20 +136,32 @@ final class ClaimReader {
 
   /** What a value should be, in words. */
   private enum Kind {
-    TEMPERATURE("a temperature", "640 °C"),
-    TEMPERATURE_DIFFERENCE("a difference of temperatures", "10 °C"),
-    DURATION("a time", "9 min"),
-    POWER("a power", "400 W"),
-    MASS("a mass", "60 g"),
-    SHARE("a share", "90 %"),
-    SLOPE("a change for each millimetre", "-5 °C or 10 s");
+    TEMPERATURE("a temperature", Argument.typed(640, 1, Dimension.TEMPERATURE)),
+    TEMPERATURE_DIFFERENCE(
+        "a difference of temperatures", Argument.typed(10, 1, Dimension.TEMPERATURE_DIFFERENCE)),
+    DURATION("a time", Argument.typed(540, 1, Dimension.DURATION)),
+    POWER("a power", Argument.typed(400, 1, Dimension.POWER)),
+    MASS("a mass", Argument.typed(0.06, 1e-3, Dimension.MASS)),
+    SHARE("a share", Argument.typed(0.9, 0.01, Dimension.RATIO)),
+    SLOPE(
+        "a change for each millimetre",
+        Argument.typed(-5, 1, Dimension.TEMPERATURE_DIFFERENCE),
+        Argument.typed(10, 1, Dimension.DURATION));
 
     private final String words;
-    private final String example;
+    private final List<Argument> examples;
 
-    Kind(String words, String example) {
+    Kind(String words, Argument... examples) {
       this.words = words;
-      this.example = example;
+      this.examples = List.of(examples);
+    }
+
+    Argument words() {
+      return Argument.word(words);
+    }
+
+    Argument examples() {
+      return Argument.anyOf(examples);
     }
 
     static Kind of(Dimension dimension) {

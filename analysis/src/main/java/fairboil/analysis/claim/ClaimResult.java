@@ -2,6 +2,7 @@ package fairboil.analysis.claim;
 
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.measure.Measure;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.sheet.Claim;
 import java.util.Optional;
 
@@ -23,7 +24,7 @@ public record ClaimResult(
     Claim claim,
     Optional<Measure> measure,
     Verdict verdict,
-    Optional<String> reason,
+    Optional<Message> reason,
     Optional<Estimate> estimate,
     Optional<Interval> bounds,
     double confidence,

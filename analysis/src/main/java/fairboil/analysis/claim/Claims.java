@@ -18,7 +18,9 @@ import fairboil.analysis.model.Chance;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.HoldsFor;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.sheet.Claim;
 import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.Settings;
@@ -29,12 +31,6 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /** Tests the claims of a study. */
 public final class Claims {
-
-  private static final String NO_SCATTER =
-      "the values do not scatter at all, so there is nothing to judge it by; measure more finely";
-
-  private static final String FAILED =
-      "this program failed at this claim; that says nothing of the claim itself";
 
   /** Counts rarer than this are not looked at. */
   private static final double NEGLIGIBLE = 1e-6;
@@ -74,7 +70,7 @@ public final class Claims {
       Optional<Measure> measure,
       Optional<Statement> statement,
       Optional<Evidence> evidence,
-      Optional<String> refusal) {}
+      Optional<Message> refusal) {}
 
   /**
    * Tests claims. The chance of an error is shared out over all those that can be tested
@@ -106,7 +102,11 @@ public final class Claims {
 
   private static Prepared lost(Claim claim) {
     return new Prepared(
-        claim, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(FAILED));
+        claim,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(ClaimSays.FAILED.with()));
   }
 
   private Prepared prepared(Claim claim) {
@@ -119,7 +119,8 @@ public final class Claims {
   }
 
   private <R> Optional<R> contain(Claim claim, Faults.Work<R, RuntimeException> work) {
-    return faults.contain("claim " + claim.key(), claim.row().place(), work);
+    return faults.contain(
+        ClaimSays.CLAIM.with(Argument.name(claim.key().name())), claim.row().place(), work);
   }
 
   private Prepared prepare(Claim claim) {
@@ -138,7 +139,7 @@ public final class Claims {
           claim, measure, Optional.of(statement), Optional.of(evidence), Optional.empty());
     } catch (Refusal refusal) {
       return new Prepared(
-          claim, measure, Optional.empty(), Optional.empty(), Optional.of(refusal.getMessage()));
+          claim, measure, Optional.empty(), Optional.empty(), Optional.of(refusal.reason()));
     }
   }
 
@@ -176,18 +177,14 @@ public final class Claims {
         about.runs().boils().unseen()
             + against.map(other -> other.runs().boils().unseen()).orElse(0);
     return needsABoil && unseen > 0
-        ? evidence.saying(
-            "in "
-                + unseen
-                + (unseen == 1 ? " more run" : " more runs")
-                + " nobody saw whether the water boiled")
+        ? evidence.saying(ClaimSays.MORE_UNSEEN.with(Argument.count(unseen)))
         : evidence;
   }
 
   private Evidence mostRuns(Claim claim, Means means, Subject about, Optional<Subject> against)
       throws Refusal {
     if (against.isPresent()) {
-      throw new Refusal("most runs are judged against a value, not against other runs");
+      throw new Refusal(ClaimSays.AGAINST_RUNS.with());
     }
     return means.mostRuns(
         about,
@@ -215,23 +212,17 @@ public final class Claims {
                 Optional.of(runsNeeded(estimate.value(), boils.judged(), bounds, confidence)));
   }
 
-  private static String nothingJudged(RunGroup runs) {
-    return runs.boils().unseen() == 0
-        ? "no run counts"
-        : "in none of "
-            + runs.boils().unseen()
-            + (runs.boils().unseen() == 1 ? " run" : " runs")
-            + " was it seen whether the water boiled";
+  private static Message nothingJudged(RunGroup runs) {
+    int unseen = runs.boils().unseen();
+    return unseen == 0
+        ? ClaimSays.NO_RUN_COUNTS.with()
+        : ClaimSays.NONE_SEEN.with(Argument.count(unseen));
   }
 
-  private static Optional<String> unseen(int runs) {
+  private static Optional<Message> unseen(int runs) {
     return runs == 0
         ? Optional.empty()
-        : Optional.of(
-            "in "
-                + runs
-                + (runs == 1 ? " more run" : " more runs")
-                + " nobody saw whether the water boiled, and the interval allows for both");
+        : Optional.of(ClaimSays.MORE_UNSEEN_ALLOWED_FOR.with(Argument.count(runs)));
   }
 
   /** The share of judged runs; its interval from none to all of the others having boiled. */
@@ -247,11 +238,11 @@ public final class Claims {
     return new Estimate(share.mean(), share.interval().orElseThrow());
   }
 
-  private static String runsNeeded(double share, int runs, Interval bounds, double confidence) {
+  private static Message runsNeeded(double share, int runs, Interval bounds, double confidence) {
     return Outlook.clause(
         Outlook.fewest(runs + 1, n -> power(share, n, bounds, confidence)),
-        "burns",
-        "the true share is");
+        OutlookSays.BURNS,
+        OutlookSays.SHARE_IS);
   }
 
   /** How often so many burns settle it: the binomial chances of the counts that do. */
@@ -323,7 +314,7 @@ public final class Claims {
     Optional<EffectRow> row = effect.flatMap(HoleEffect::headline);
     if (row.isEmpty()) {
       int builds = effect.map(each -> each.points().size()).orElse(0);
-      return Evidence.none(0, builds, "there is no hole effect to judge it by");
+      return Evidence.none(0, builds, ClaimSays.NO_HOLE_EFFECT.with());
     }
     EffectRow answer = row.get();
     return Evidence.student(
@@ -339,8 +330,8 @@ public final class Claims {
                 answer.builds(),
                 answer.degreesOfFreedom(),
                 0,
-                Scatter.builds(answer.runs(), answer.builds()),
-                "slope"));
+                OutlookSays.builds(answer.runs(), answer.builds()),
+                OutlookSays.SLOPE_IS));
   }
 
   private static ClaimResult result(Prepared prepared, double alpha) {
@@ -352,7 +343,7 @@ public final class Claims {
     double confidence = statement.confidence(alpha);
     Optional<Estimate> estimate = evidence.estimator().apply(confidence);
     if (estimate.filter(each -> each.interval().isPoint()).isPresent()) {
-      evidence = Evidence.none(evidence.runs(), evidence.builds(), NO_SCATTER);
+      evidence = Evidence.none(evidence.runs(), evidence.builds(), ClaimSays.NO_SCATTER.with());
       estimate = Optional.empty();
     }
     Verdict verdict =
@@ -361,7 +352,7 @@ public final class Claims {
       boolean holds = statement.holdsBeyond(verdict);
       estimate = Optional.empty();
       verdict = holds ? verdict : Verdict.NOT_SETTLED;
-      evidence = holds ? evidence.saying("even that mean is above the value claimed") : evidence;
+      evidence = holds ? evidence.saying(ClaimSays.EVEN_THAT.with()) : evidence;
     }
     return new ClaimResult(
         prepared.claim,
@@ -389,21 +380,19 @@ public final class Claims {
   }
 
   /** What needs saying of the evidence; of a claim not settled also what would settle it. */
-  private static Optional<String> reason(
+  private static Optional<Message> reason(
       Evidence evidence,
       Statement statement,
       Optional<Estimate> estimate,
       Verdict verdict,
       double confidence) {
-    boolean more = verdict == Verdict.NOT_SETTLED && estimate.isPresent();
-    Optional<String> needed =
-        more
+    boolean open = verdict == Verdict.NOT_SETTLED && estimate.isPresent();
+    Optional<Message> needed =
+        open
             ? evidence
                 .outlook()
                 .flatMap(it -> it.needed(estimate.get(), statement.bounds(), confidence))
             : Optional.empty();
-    return evidence.reason().isPresent() && needed.isPresent()
-        ? Optional.of(evidence.reason().get() + "; " + needed.get())
-        : evidence.reason().or(() -> needed);
+    return needed.map(more -> evidence.saying(more).reason()).orElse(evidence.reason());
   }
 }

@@ -3,6 +3,8 @@ package fairboil.analysis.claim;
 import fairboil.analysis.claim.ClaimResult.Estimate;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 
@@ -20,7 +22,7 @@ record Evidence(
     DoubleFunction<Optional<Estimate>> estimator,
     int runs,
     int builds,
-    Optional<String> reason,
+    Optional<Message> reason,
     Reach reach,
     Optional<Outlook> outlook) {
 
@@ -34,11 +36,14 @@ record Evidence(
 
   /** Evidence of the quantity itself. */
   Evidence(
-      DoubleFunction<Optional<Estimate>> estimator, int runs, int builds, Optional<String> reason) {
+      DoubleFunction<Optional<Estimate>> estimator,
+      int runs,
+      int builds,
+      Optional<Message> reason) {
     this(estimator, runs, builds, reason, Reach.WHOLE, Optional.empty());
   }
 
-  Evidence fromBelow(String why) {
+  Evidence fromBelow(Message why) {
     return new Evidence(estimator, runs, builds, Optional.of(why), Reach.FROM_BELOW, outlook);
   }
 
@@ -47,13 +52,16 @@ record Evidence(
   }
 
   /** The same with another clause to its reason. */
-  Evidence saying(String more) {
-    String all = reason.map(first -> first + "; " + more).orElse(more);
+  Evidence saying(Message more) {
+    Message all =
+        reason
+            .map(first -> ClaimSays.BOTH.with(Argument.clause(first), Argument.clause(more)))
+            .orElse(more);
     return new Evidence(estimator, runs, builds, Optional.of(all), reach, outlook);
   }
 
   /** No estimate, for a reason. */
-  static Evidence none(int runs, int builds, String reason) {
+  static Evidence none(int runs, int builds, Message reason) {
     return new Evidence(confidence -> Optional.empty(), runs, builds, Optional.of(reason));
   }
 
@@ -64,7 +72,7 @@ record Evidence(
       double degreesOfFreedom,
       int runs,
       int builds,
-      Optional<String> reason) {
+      Optional<Message> reason) {
     return new Evidence(
         confidence ->
             Optional.of(

@@ -8,6 +8,8 @@ import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.measure.WithoutBoil;
 import fairboil.ingest.choice.Relation;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -20,8 +22,7 @@ import java.util.random.RandomGenerator;
 /** What runs say of a mean, and of a difference between two means. */
 final class Means {
 
-  private static final String ONE_STOVE =
-      "one build only, so this is about that stove and not about others like it";
+  private static final Optional<Message> ONE_STOVE = Optional.of(ClaimSays.ONE_STOVE.with());
 
   private final Measure measure;
 
@@ -53,16 +54,16 @@ final class Means {
     if (runs == 0) {
       return Evidence.none(0, 0, nothingKnown(subject.runs()));
     }
-    Optional<String> noBound = noBound(subject.runs());
+    Optional<Message> noBound = noBound(subject.runs());
     if (noBound.isPresent()) {
       return Evidence.none(runs, builds.size(), noBound.get());
     }
     boolean ofRuns = subject.scope() == Scope.ONE_BUILD || builds.size() == 1;
     double[] units = ofRuns ? all(builds) : means(builds);
-    Optional<String> reason =
-        ofRuns && subject.scope() == Scope.BUILDS ? Optional.of(ONE_STOVE) : Optional.empty();
+    Optional<Message> reason =
+        ofRuns && subject.scope() == Scope.BUILDS ? ONE_STOVE : Optional.empty();
     if (units.length < 2) {
-      return Evidence.none(runs, builds.size(), "a single run has no scatter to judge it by");
+      return Evidence.none(runs, builds.size(), ClaimSays.SINGLE_RUN.with());
     }
     Summary summary = Summary.of(units, 0.5);
     double scatter = summary.sd().orElseThrow() / Math.sqrt(units.length);
@@ -82,28 +83,25 @@ final class Means {
                     units.length,
                     units.length - 1.0,
                     shared,
-                    ofRuns ? "burns of that stove" : Scatter.builds(runs, builds.size()),
-                    "mean"));
+                    ofRuns
+                        ? OutlookSays.BURNS_OF_THAT_STOVE
+                        : OutlookSays.builds(runs, builds.size()),
+                    OutlookSays.MEAN_IS));
     return subject.runs().hidesFailures(measure)
         ? evidence.fromBelow(tooShort(subject.runs()))
         : evidence;
   }
 
   /** Nothing is known of the mean if what the failures lack may have been more or less. */
-  private Optional<String> noBound(RunGroup runs) {
+  private Optional<Message> noBound(RunGroup runs) {
     return measure.withoutBoil() == WithoutBoil.WOULD_TAKE_LONGER
         ? Optional.empty()
         : Optional.of(runs).filter(it -> it.hidesFailures(measure)).map(this::didNotBoil);
   }
 
-  private String tooShort(RunGroup runs) {
-    int failures = runs.hidden(measure);
-    return failures
-        + (failures == 1 ? " run of " : " runs of ")
-        + counted(runs)
-        + " did not boil and"
-        + (failures == 1 ? " counts" : " count")
-        + " as longer than any that did, so the mean of the others is too short";
+  private Message tooShort(RunGroup runs) {
+    return ClaimSays.TOO_SHORT.with(
+        Argument.count(runs.hidden(measure)), Argument.count(counted(runs)));
   }
 
   /** How many runs either have the measure or failed. */
@@ -115,7 +113,7 @@ final class Means {
   Evidence mostRuns(Subject subject, Relation relation, RandomGenerator random) {
     Map<Key, double[]> builds = byBuild(subject.runs());
     int runs = count(builds);
-    Optional<String> trouble = trouble(subject.runs(), runs);
+    Optional<Message> trouble = trouble(subject.runs(), runs);
     if (trouble.isPresent()) {
       return Evidence.none(runs, builds.size(), trouble.get());
     }
@@ -124,23 +122,21 @@ final class Means {
       return most.ofOneBuild(all(builds), Optional.empty());
     }
     return builds.size() == 1
-        ? most.ofOneBuild(all(builds), Optional.of(ONE_STOVE))
+        ? most.ofOneBuild(all(builds), ONE_STOVE)
         : most.ofBuilds(List.copyOf(builds.values()), random);
   }
 
-  private String nothingKnown(RunGroup runs) {
+  private Message nothingKnown(RunGroup runs) {
     return runs.hidesFailures(measure)
         ? didNotBoil(runs)
-        : "no run that counts has a known " + measure.label();
+        : ClaimSays.NONE_KNOWN.with(Argument.word(measure.label()));
   }
 
-  private String didNotBoil(RunGroup runs) {
-    return "in "
-        + runs.hidden(measure)
-        + " of "
-        + counted(runs)
-        + " runs the water did not boil, so there is no mean "
-        + measure.label();
+  private Message didNotBoil(RunGroup runs) {
+    return ClaimSays.NO_MEAN.with(
+        Argument.count(runs.hidden(measure)),
+        Argument.count(counted(runs)),
+        Argument.word(measure.label()));
   }
 
   /** Welch–Satterthwaite (JCGM 100:2008, G.2b); the shared part is known well. */
@@ -161,7 +157,7 @@ final class Means {
             .orElse(0));
   }
 
-  private Optional<String> trouble(RunGroup runs, int known) {
+  private Optional<Message> trouble(RunGroup runs, int known) {
     if (known == 0) {
       return Optional.of(nothingKnown(runs));
     }
@@ -181,7 +177,7 @@ final class Means {
     Map<Key, double[]> both = new LinkedHashMap<>(a);
     both.putAll(b);
     int builds = both.size();
-    Optional<String> trouble =
+    Optional<Message> trouble =
         trouble(first.runs(), count(a)).or(() -> trouble(second.runs(), count(b)));
     if (trouble.isPresent()) {
       return Evidence.none(runs, builds, trouble.get());
@@ -194,7 +190,7 @@ final class Means {
     }
     if (common.size() == 1) {
       Key build = common.get(0);
-      return welch(a.get(build), b.get(build), shared, Optional.of(ONE_STOVE));
+      return welch(a.get(build), b.get(build), shared, ONE_STOVE);
     }
     if (a.size() == 1 && b.size() == 1) {
       return twoStoves(only(a), only(b), shared, all, stovesOrDesigns(first, second));
@@ -202,11 +198,9 @@ final class Means {
     return pooled(means(a), means(b), shared, runs, builds);
   }
 
-  private static Optional<String> stovesOrDesigns(Subject first, Subject second) {
+  private static Optional<Message> stovesOrDesigns(Subject first, Subject second) {
     boolean stoves = first.scope() == Scope.ONE_BUILD && second.scope() == Scope.ONE_BUILD;
-    return stoves
-        ? Optional.empty()
-        : Optional.of("one build of each, so this is about those two stoves alone");
+    return stoves ? Optional.empty() : Optional.of(ClaimSays.TWO_STOVES.with());
   }
 
   /** The differences within builds that have both. */
@@ -223,8 +217,8 @@ final class Means {
             common.size(),
             differences.length - 1.0,
             shared,
-            "builds burnt both ways",
-            "difference"),
+            OutlookSays.BURNT_BOTH_WAYS,
+            OutlookSays.DIFFERENCE_IS),
         runs,
         common.size(),
         Optional.empty());
@@ -232,7 +226,7 @@ final class Means {
 
   /** Two stoves, by the scatter of runs pooled over all builds. */
   private Evidence twoStoves(
-      double[] a, double[] b, double shared, RunGroup all, Optional<String> reason) {
+      double[] a, double[] b, double shared, RunGroup all, Optional<Message> reason) {
     double squares = 0;
     int degreesOfFreedom = 0;
     for (RunGroup own : all.byBuild().values()) {
@@ -241,8 +235,7 @@ final class Means {
       degreesOfFreedom += Math.max(0, values.length - 1);
     }
     if (degreesOfFreedom == 0) {
-      return Evidence.none(
-          a.length + b.length, 2, "no build was burnt twice, so there is no scatter to judge by");
+      return Evidence.none(a.length + b.length, 2, ClaimSays.NEVER_TWICE.with());
     }
     double variance = squares / degreesOfFreedom;
     double standardError = Math.sqrt(variance * (1.0 / a.length + 1.0 / b.length));
@@ -254,8 +247,8 @@ final class Means {
             burns,
             degreesOfFreedom,
             shared,
-            "burns of these two stoves together",
-            "difference"),
+            OutlookSays.BURNS_OF_THE_TWO,
+            OutlookSays.DIFFERENCE_IS),
         burns,
         2,
         reason);
@@ -273,18 +266,18 @@ final class Means {
             builds,
             degreesOfFreedom,
             shared,
-            Scatter.builds(runs, builds) + ", both sides together,",
-            "difference"),
+            OutlookSays.BOTH_SIDES.with(Argument.clause(OutlookSays.builds(runs, builds))),
+            OutlookSays.DIFFERENCE_IS),
         runs,
         builds,
         Optional.empty());
   }
 
   /** Welch (Biometrika 34, 1947). */
-  private static Evidence welch(double[] a, double[] b, double shared, Optional<String> reason) {
+  private static Evidence welch(double[] a, double[] b, double shared, Optional<Message> reason) {
     int runs = a.length + b.length;
     if (a.length < 2 || b.length < 2) {
-      return Evidence.none(runs, 1, "a single run on one side has no scatter to judge it by");
+      return Evidence.none(runs, 1, ClaimSays.SINGLE_RUN_ON_ONE_SIDE.with());
     }
     double ofA = Deviations.squares(a) / (a.length - 1) / a.length;
     double ofB = Deviations.squares(b) / (b.length - 1) / b.length;
@@ -297,14 +290,19 @@ final class Means {
     return difference(
         mean(a) - mean(b),
         new Scatter(
-            standardError, runs, degreesOfFreedom, shared, "burns of that stove", "difference"),
+            standardError,
+            runs,
+            degreesOfFreedom,
+            shared,
+            OutlookSays.BURNS_OF_THAT_STOVE,
+            OutlookSays.DIFFERENCE_IS),
         runs,
         1,
         reason);
   }
 
   private static Evidence difference(
-      double value, Scatter scatter, int runs, int builds, Optional<String> reason) {
+      double value, Scatter scatter, int runs, int builds, Optional<Message> reason) {
     double combined = Math.hypot(scatter.standardError(), scatter.shared());
     double degreesOfFreedom =
         scatter.shared() == 0

@@ -7,6 +7,7 @@ import fairboil.analysis.figure.Measured;
 import fairboil.analysis.model.RandomModelBounds;
 import fairboil.analysis.model.ToleranceFactor;
 import fairboil.ingest.choice.Relation;
+import fairboil.ingest.finding.Message;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -27,9 +28,9 @@ record MostRuns(Relation relation, double shared) {
   private static final int FEWEST_BUILDS = 3;
 
   /** The bound of runs of one stove, by factors of its scatter. */
-  Evidence ofOneBuild(double[] runs, Optional<String> reason) {
+  Evidence ofOneBuild(double[] runs, Optional<Message> reason) {
     if (runs.length < 2) {
-      return Evidence.none(runs.length, 1, "a single run has no scatter to judge it by");
+      return Evidence.none(runs.length, 1, ClaimSays.SINGLE_RUN.with());
     }
     double mean = Arrays.stream(runs).average().orElseThrow();
     double sd = Math.sqrt(Deviations.squares(runs) / (runs.length - 1));
@@ -58,10 +59,7 @@ record MostRuns(Relation relation, double shared) {
   Evidence ofBuilds(List<double[]> builds, RandomGenerator random) {
     int runs = builds.stream().mapToInt(values -> values.length).sum();
     if (builds.size() < FEWEST_BUILDS) {
-      return Evidence.none(
-          runs,
-          builds.size(),
-          "two builds say too little of most runs of others like them; it takes three at least");
+      return Evidence.none(runs, builds.size(), ClaimSays.TWO_BUILDS.with());
     }
     RandomModelBounds bounds = RandomModelBounds.of(builds, random);
     long seed = random.nextLong();

@@ -7,6 +7,8 @@ import fairboil.analysis.model.Noncentral;
 import fairboil.analysis.model.RandomModelPower;
 import fairboil.analysis.model.ToleranceFactor;
 import fairboil.ingest.choice.Relation;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
@@ -21,7 +23,7 @@ import java.util.function.IntToDoubleFunction;
  * @param unit what one is, in the plural
  * @param power how often a number of units settles it
  */
-record MostRunsOutlook(MostRuns most, int units, String unit, Power power) implements Outlook {
+record MostRunsOutlook(MostRuns most, int units, Message unit, Power power) implements Outlook {
 
   /** How often so many units leave the bounds; the bounds have been moved for what is shared. */
   interface Power {
@@ -41,7 +43,7 @@ record MostRunsOutlook(MostRuns most, int units, String unit, Power power) imple
     return new MostRunsOutlook(
         most,
         runs,
-        "burns of that stove",
+        OutlookSays.BURNS_OF_THAT_STOVE,
         (bounds, holds, confidence) ->
             most.relation() == Relation.NO_DIFFERENT_FROM
                 ? n -> between(n, bounds, mean, sd, confidence)
@@ -57,13 +59,13 @@ record MostRunsOutlook(MostRuns most, int units, String unit, Power power) imple
     return new MostRunsOutlook(
         most,
         builds.size(),
-        Scatter.builds(runs, builds.size()),
+        OutlookSays.builds(runs, builds.size()),
         (bounds, holds, confidence) ->
             n -> model.power(n, share, (1 - confidence) / 2, bounds, holds));
   }
 
   @Override
-  public Optional<String> needed(Estimate estimate, Interval bounds, double confidence) {
+  public Optional<Message> needed(Estimate estimate, Interval bounds, double confidence) {
     boolean bothSides = most.relation() == Relation.NO_DIFFERENT_FROM;
     boolean holds = bothSides || bounds.contains(estimate.value());
     double shift = Measured.coverageFactor(confidence, Double.POSITIVE_INFINITY) * most.shared();
@@ -74,11 +76,11 @@ record MostRunsOutlook(MostRuns most, int units, String unit, Power power) imple
         low > high || (!bothSides && holds != new Interval(low, high).contains(estimate.value()));
     return Optional.of(
         isPassed
-            ? "with this sensor no number of " + unit + " would settle it"
+            ? OutlookSays.NO_NUMBER.with(Argument.clause(unit))
             : Outlook.clause(
                 Outlook.fewest(units + 1, power.at(new Interval(low, high), holds, confidence)),
                 unit,
-                "scatter is"));
+                OutlookSays.SCATTER_IS));
   }
 
   /** From the mean to the one bound, away from the middle of the runs where positive. */

@@ -2,6 +2,8 @@ package fairboil.analysis.claim;
 
 import fairboil.analysis.claim.ClaimResult.Estimate;
 import fairboil.analysis.figure.Interval;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntToDoubleFunction;
@@ -22,7 +24,7 @@ interface Outlook {
    * @param bounds the values for which the claim holds
    * @param confidence of the interval
    */
-  Optional<String> needed(Estimate estimate, Interval bounds, double confidence);
+  Optional<Message> needed(Estimate estimate, Interval bounds, double confidence);
 
   /**
    * The smallest number of units, from one on, whose power is {@link #POWER}; empty above {@link
@@ -50,16 +52,11 @@ interface Outlook {
   }
 
   /** The clause for a number of units, or for more than anyone burns. */
-  static String clause(OptionalInt needed, String unit, String what) {
+  static Message clause(OptionalInt needed, Message unit, Message what) {
     return needed.isEmpty()
-        ? "more than " + MOST + " such " + unit + " would be needed to settle it"
-        : "about "
-            + needed.getAsInt()
-            + " such "
-            + unit
-            + " would be needed to settle it four times in five, if "
-            + what
-            + " as found here";
+        ? OutlookSays.MORE_THAN.with(Argument.count(MOST), Argument.clause(unit))
+        : OutlookSays.ABOUT.with(
+            Argument.count(needed.getAsInt()), Argument.clause(unit), Argument.clause(what));
   }
 
   /** How far an estimate lies from the nearest bound. */

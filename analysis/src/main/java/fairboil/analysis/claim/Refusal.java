@@ -1,11 +1,21 @@
 package fairboil.analysis.claim;
 
-/** Why a claim cannot be tested here; the message is a clause for people. */
+import fairboil.ingest.finding.Message;
+
+/** Why a claim cannot be tested here. */
 final class Refusal extends Exception {
 
   private static final long serialVersionUID = 1L;
 
-  Refusal(String clause) {
-    super(clause);
+  private final transient Message reason;
+
+  /** Says why, a clause. */
+  Refusal(Message reason) {
+    super(reason.toString());
+    this.reason = reason;
+  }
+
+  Message reason() {
+    return reason;
   }
 }

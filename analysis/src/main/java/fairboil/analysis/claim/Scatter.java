@@ -4,7 +4,8 @@ import fairboil.analysis.claim.ClaimResult.Estimate;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.analysis.model.Noncentral;
-import java.util.Locale;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -16,27 +17,27 @@ import java.util.OptionalInt;
  * @param degreesOfFreedom of the standard error; each further unit adds one
  * @param shared standard uncertainty that all share, which no number of them reduces
  * @param unit what one is, in the plural: builds or burns
- * @param what what is estimated: mean, difference or slope
+ * @param what what is taken to be as found: that the true mean, difference or slope is
  */
 record Scatter(
     double standardError,
     int units,
     double degreesOfFreedom,
     double shared,
-    String unit,
-    String what)
+    Message unit,
+    Message what)
     implements Outlook {
 
   @Override
-  public Optional<String> needed(Estimate estimate, Interval bounds, double confidence) {
+  public Optional<Message> needed(Estimate estimate, Interval bounds, double confidence) {
     double distance = Outlook.distance(estimate.value(), bounds);
     if (Measured.coverageFactor(confidence, Double.POSITIVE_INFINITY) * shared >= distance) {
       return shared > 0
-          ? Optional.of("with this sensor no number of " + unit + " would settle it")
+          ? Optional.of(OutlookSays.NO_NUMBER.with(Argument.clause(unit)))
           : Optional.empty();
     }
     OptionalInt needed = Outlook.fewest(units + 1, n -> power(n, distance, confidence));
-    return Optional.of(Outlook.clause(needed, unit, "the true " + what + " is"));
+    return Optional.of(Outlook.clause(needed, unit, what));
   }
 
   /**
@@ -49,12 +50,5 @@ record Scatter(
     double factor = Measured.coverageFactor(confidence, df);
     double left = distance - factor * (Math.hypot(scatter, shared) - scatter);
     return scatter == 0 ? 1 : 1 - Noncentral.t(factor, df, left / scatter);
-  }
-
-  /** Builds with as many burns each as there are on average, such as {@code builds of 4 burns}. */
-  static String builds(int burns, int builds) {
-    double each = (double) burns / builds;
-    String number = String.format(Locale.ROOT, "%.1f", each).replace(".0", "");
-    return "builds of " + number + (number.equals("1") ? " burn each" : " burns each");
   }
 }

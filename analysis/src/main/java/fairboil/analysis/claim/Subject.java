@@ -4,6 +4,7 @@ import fairboil.analysis.group.RunColumn;
 import fairboil.analysis.group.RunGroup;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.sheet.Claim;
 import fairboil.ingest.sheet.ClaimsSheet;
@@ -61,7 +62,7 @@ record Subject(RunGroup runs, Scope scope) {
               : new Subject(
                   matching(runs, ((Selection.Where) given.value()).cells()), Scope.BUILDS);
       if (subject.runs.size() == 0) {
-        throw new Refusal("no run that counts is one of " + given.written());
+        throw new Refusal(ClaimSays.NO_RUN_IS.with(Argument.cell(given.written())));
       }
       return subject;
     }
@@ -74,7 +75,7 @@ record Subject(RunGroup runs, Scope scope) {
       }
       if (study.builds().stream()
           .noneMatch(build -> build.design().filter(name::equals).isPresent())) {
-        throw new Refusal("no build and no design is called " + name);
+        throw new Refusal(ClaimSays.NOTHING_IS_CALLED.with(Argument.name(name)));
       }
       return new Subject(
           runs.where(run -> run.build().design().filter(name::equals).isPresent()), Scope.BUILDS);
@@ -85,7 +86,7 @@ record Subject(RunGroup runs, Scope scope) {
       for (Map.Entry<String, String> cell : cells.entrySet()) {
         Optional<RunColumn> column = RunColumn.named(study, cell.getKey());
         if (column.isEmpty()) {
-          throw new Refusal("no column of runs or builds is called " + cell.getKey());
+          throw new Refusal(ClaimSays.NO_COLUMN.with(Argument.name(cell.getKey())));
         }
         matching =
             matching.where(

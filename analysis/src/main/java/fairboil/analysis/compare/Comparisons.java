@@ -10,8 +10,11 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.model.StudentizedRange;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Selection;
@@ -45,6 +48,12 @@ public final class Comparisons {
 
   /** Up to so many builds are also compared without pooling their scatter. */
   private static final int MOST_CHECKED = 12;
+
+  private static final Template COMPARISON = Template.of("the comparison by {name} of {word}");
+  private static final Template TOO_MANY_PAIRS =
+      Template.of("{count|build} would make more pairs than anyone reads");
+  private static final Template DESIGNS_ARE_COMPARED =
+      Template.of("you need do nothing: designs are compared, builds pair by pair are not");
 
   private final Study study;
   private final RunGroup runs;
@@ -127,7 +136,7 @@ public final class Comparisons {
     int differencesBefore = differences.size();
     int ranksBefore = ranks.size();
     Place place = Place.of(RunsSheet.SCHEMA.file());
-    String part = "the comparison by " + level + " of " + measure.label();
+    Message part = COMPARISON.with(Argument.name(level), Argument.word(measure.label()));
     if (!faults.isDone(part, place, work)) {
       differences.subList(differencesBefore, differences.size()).clear();
       ranks.subList(ranksBefore, ranks.size()).clear();
@@ -156,8 +165,8 @@ public final class Comparisons {
       findings.add(
           Finding.note(
               Place.of(study.runs().get(0).row().place().file()),
-              groups.size() + " builds make more pairs than anyone reads",
-              "nothing need be done: builds are not compared pair by pair, designs are"));
+              TOO_MANY_PAIRS.with(Argument.count(groups.size())),
+              DESIGNS_ARE_COMPARED.with()));
       return;
     }
     ranks.addAll(new Ranks(measure, Comparison.BUILD, Unit.RUNS).pairs(groups));

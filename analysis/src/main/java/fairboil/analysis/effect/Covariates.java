@@ -4,6 +4,7 @@ import fairboil.analysis.group.RunColumn;
 import fairboil.analysis.model.LinearFit;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.Given;
@@ -127,23 +128,19 @@ record Covariates(Study study, List<RunColumn> columns) {
   private Finding designNotAllowedFor(int designs) {
     return Finding.warning(
         Place.of(study.builds().get(0).row().place().file()),
-        "the builds are of "
-            + designs
-            + " designs, and design could not be allowed for in the hole effect: there are too few"
-            + " builds, or their hole errors go with their design",
-        "build more stoves of each design, some drilled well and some badly; until then what looks"
-            + " like a hole effect may be one of design");
+        EffectSays.DESIGN_NOT_ALLOWED_FOR.with(Argument.count(designs)),
+        EffectSays.BUILD_MORE_OF_EACH.with());
   }
 
   private Finding notAllowedFor(String name, boolean known) {
     return Finding.warning(
         study.settings().place(Settings.COVARIATES),
+        (known ? EffectSays.CANNOT_BE_TOLD_APART : EffectSays.NOT_A_NUMBER)
+            .with(Argument.name(name)),
         known
-            ? name
-                + " could not be allowed for: it does not differ, goes exactly with something else,"
-                + " or there are too few builds"
-            : name + " could not be allowed for: it is not a number in every run",
-        known ? "leave it out of covariates, or test more builds" : "fill in the column");
+            ? EffectSays.LEAVE_OUT.with(
+                Argument.word(Settings.COVARIATES.name()), Argument.sheet(Settings.SCHEMA.file()))
+            : EffectSays.FILL_IN.with());
   }
 
   private static List<Burns> with(List<Burns> builds, List<Burns> known, String name) {

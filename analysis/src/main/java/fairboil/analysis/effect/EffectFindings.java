@@ -2,49 +2,58 @@ package fairboil.analysis.effect;
 
 import fairboil.ingest.Study;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
+import fairboil.ingest.sheet.HolesSheet;
+import fairboil.ingest.sheet.RingsSheet;
 import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
- * What a reader should know of a hole effect, in words.
+ * What a reader should know of a hole effect.
  *
  * @param study the sheets
  */
 record EffectFindings(Study study) {
 
-  private String holesFile() {
-    return study.holes().isEmpty() ? "holes.csv" : study.holes().get(0).row().place().file();
+  /** Fewer are no sample to test a line with. */
+  private static final int FEWEST_BUILDS = 4;
+
+  private static final Argument HOLES = Argument.sheet(HolesSheet.SCHEMA.file());
+  private static final Argument RINGS = Argument.sheet(RingsSheet.SCHEMA.file());
+  private static final Argument SETTINGS = Argument.sheet(Settings.SCHEMA.file());
+
+  private Place holes() {
+    return Place.of(
+        study.holes().isEmpty()
+            ? HolesSheet.SCHEMA.file()
+            : study.holes().get(0).row().place().file());
   }
 
   Finding noHoles() {
     return Finding.note(
-        Place.of(holesFile()),
-        "no hole positions could be judged, so whether hole position matters is not asked",
-        "measure the holes of each build and list them in holes.csv and rings.csv");
+        holes(), EffectSays.NO_HOLES.with(), EffectSays.MEASURE_HOLES.with(HOLES, RINGS));
   }
 
   Finding notMeasured(String ring) {
     return Finding.error(
         study.settings().place(Settings.HOLE_RING),
-        "no holes of ring " + ring + " could be judged",
-        "correct the name, or measure its holes; until then there is no hole effect");
+        EffectSays.NO_SUCH_RING.with(Argument.name(ring)),
+        EffectSays.CORRECT_RING.with());
   }
 
   Finding severalRings(List<String> rings, double each) {
     return Finding.note(
-        Place.of(holesFile()),
-        String.format(
-            Locale.ROOT,
-            "the hole effect is asked of %d rings (%s), so each of its intervals is one of %.2f %%:"
-                + " only so do they hold together",
-            rings.size(),
-            String.join(", ", rings),
-            100 * each),
-        "name the hole ring in study.csv, before looking, to ask of one ring alone");
+        holes(),
+        EffectSays.SEVERAL_RINGS.with(
+            Argument.count(rings.size()),
+            Argument.list(rings.stream().map(Argument::name).toList()),
+            Argument.number(100 * each, 2)),
+        EffectSays.NAME_A_RING.with(Argument.word(Settings.HOLE_RING.name()), SETTINGS));
   }
 
   /** Causes that went together with hole error. */
@@ -52,89 +61,57 @@ record EffectFindings(Study study) {
     List<Finding> findings = new ArrayList<>();
     double ambient = check.ambientCorrelation().orElse(0);
     if (check.wentWithAmbient()) {
-      findings.add(
-          together(
-              check,
-              "builds with larger hole errors were burnt in "
-                  + (ambient > 0 ? "warmer" : "colder")
-                  + " air",
-              ambient,
-              "burn good and bad stoves on the same days, in random order"));
+      Template air = ambient > 0 ? EffectSays.WARMER : EffectSays.COLDER;
+      findings.add(together(check, air, ambient, EffectSays.SAME_DAYS));
     }
     double area = check.areaCorrelation().orElse(0);
     if (check.wentWithOpenArea()) {
-      findings.add(
-          together(
-              check,
-              "hole position and open area went wrong together",
-              area,
-              "their effects cannot be separated here; drill stoves that are off in one of them"
-                  + " only"));
+      findings.add(together(check, EffectSays.WRONG_TOGETHER, area, EffectSays.OFF_IN_ONE));
     }
     return findings;
   }
 
-  private Finding together(EffectChecks check, String what, double r, String remedy) {
+  private Finding together(EffectChecks check, Template what, double r, Template remedy) {
     return Finding.warning(
-        Place.of(holesFile()),
-        what + String.format(Locale.ROOT, " (ring %s, correlation %.2f)", check.ring(), r),
-        remedy);
+        holes(), what.with(Argument.name(check.ring()), Argument.number(r, 2)), remedy.with());
   }
 
   /** What is missing for an effect to be seen. */
   List<Finding> lacking(HoleEffect effect) {
-    int builds = effect.points().size();
+    Argument ring = Argument.name(effect.ring());
+    Argument response = Argument.word(effect.response().label());
     return switch (effect.verdict()) {
       case TOO_FEW_BUILDS ->
-          List.of(
-              Finding.warning(
-                  Place.of(holesFile()), tooFew(builds, effect), moreBuilds(builds, effect)));
+          lacking(tooFew(effect.points().size()).with(ring, response), moreBuilds(effect));
       case NO_SPREAD ->
-          List.of(
-              Finding.warning(
-                  Place.of(holesFile()),
-                  "all builds have the same hole error in ring "
-                      + effect.ring()
-                      + ", so its effect cannot be seen",
-                  "drill some stoves better and some worse"));
+          lacking(EffectSays.SAME_ERRORS.with(ring), EffectSays.DRILL_BETTER_AND_WORSE.with());
       case NO_SCATTER ->
-          List.of(
-              Finding.warning(
-                  Place.of(holesFile()),
-                  "all burns have the same "
-                      + effect.response().label()
-                      + ", so an effect on it cannot be seen",
-                  "read it more finely: a stopwatch to the second, a scale to the gram"));
+          lacking(EffectSays.SAME_RESPONSE.with(response), EffectSays.READ_MORE_FINELY.with());
       case NO_SCATTER_ABOUT_LINE ->
-          List.of(
-              Finding.warning(
-                  Place.of(holesFile()),
-                  "the mean "
-                      + effect.response().label()
-                      + " of the builds follows their hole error exactly, which measurements do not",
-                  "look whether figures were copied or worked out rather than measured"));
+          lacking(EffectSays.EXACTLY_ON_THE_LINE.with(response), EffectSays.COPIED.with());
       default -> List.of();
     };
   }
 
-  private static String tooFew(int builds, HoleEffect effect) {
-    String having =
-        " both hole positions in ring "
-            + effect.ring()
-            + " and a "
-            + effect.response().label()
-            + ": ";
+  private List<Finding> lacking(Message problem, Message remedy) {
+    return List.of(Finding.warning(holes(), problem, remedy));
+  }
+
+  private static Template tooFew(int builds) {
     return switch (builds) {
-      case 0 -> "no build has" + having + "nothing to draw a line through";
-      case 1 -> "1 build has" + having + "no line through 1 point can be drawn";
-      default -> builds + " builds have" + having + "no line through 2 points can be tested";
+      case 0 -> EffectSays.NO_BUILD;
+      case 1 -> EffectSays.ONE_BUILD;
+      default -> EffectSays.TWO_BUILDS;
     };
   }
 
-  private static String moreBuilds(int builds, HoleEffect effect) {
+  private static Message moreBuilds(HoleEffect effect) {
+    int builds = effect.points().size();
+    if (builds > 0) {
+      return EffectSays.MORE_BUILDS.with(Argument.count(FEWEST_BUILDS - builds));
+    }
     boolean ofFlame = effect.response().dimension() == Dimension.TEMPERATURE;
-    return builds == 0
-        ? (ofFlame ? "log the flame" : "time the boil") + " and measure the holes of at least 4"
-        : "drill and burn at least " + (4 - builds) + " more";
+    return (ofFlame ? EffectSays.LOG_THE_FLAME : EffectSays.TIME_THE_BOIL)
+        .with(Argument.count(FEWEST_BUILDS));
   }
 }

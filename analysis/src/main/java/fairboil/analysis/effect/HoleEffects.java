@@ -12,8 +12,10 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Surface;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.Key;
@@ -33,6 +35,9 @@ public final class HoleEffects {
 
   /** Builds that a line with a slope for each ring needs beyond one for each of them. */
   private static final int SPARE_BUILDS = 4;
+
+  private static final Template EFFECT =
+      Template.of("the effect of the holes of ring {name} on {word}");
 
   private final Study study;
   private final LayoutResult layout;
@@ -158,7 +163,7 @@ public final class HoleEffects {
 
   private Optional<HoleEffect> contained(Measure response, String ring) {
     return faults.contain(
-        "the effect of the holes of ring " + ring + " on " + response.label(),
+        EFFECT.with(Argument.name(ring), Argument.word(response.label())),
         Place.of(HolesSheet.SCHEMA.file()),
         () -> effect(response, ring));
   }

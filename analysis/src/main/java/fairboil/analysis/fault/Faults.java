@@ -1,6 +1,9 @@
 package fairboil.analysis.fault;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -16,6 +19,9 @@ import java.util.Optional;
  * order. Not safe for use by several threads.
  */
 public final class Faults {
+
+  /** A part that its own words name. */
+  private static final Template NAMED = Template.of("{word}");
 
   private final List<Fault> faults = new ArrayList<>();
 
@@ -35,18 +41,28 @@ public final class Faults {
   /**
    * Does the work of a part.
    *
-   * @param part what is lost if it fails, in words that end "the program failed at …"
+   * @param part what is lost if it fails, a clause that ends "the program failed at …"
    * @param place where its reader would look for it
    * @return what it gave, or its fault
    * @throws X if the work does
    */
   public static <R, X extends Exception> Tried<R> attempt(
-      String part, Place place, Work<? extends R, X> work) throws X {
+      Message part, Place place, Work<? extends R, X> work) throws X {
     try {
       return new Tried<>(Optional.of(work.get()), Optional.empty());
     } catch (RuntimeException | StackOverflowError thrown) {
       return new Tried<>(Optional.empty(), Optional.of(of(part, place, thrown)));
     }
+  }
+
+  /** Does the work of a part that these words name. */
+  public static <R, X extends Exception> Tried<R> attempt(
+      String part, Place place, Work<? extends R, X> work) throws X {
+    return attempt(named(part), place, work);
+  }
+
+  private static Message named(String part) {
+    return NAMED.with(Argument.word(part));
   }
 
   /**
@@ -56,17 +72,32 @@ public final class Faults {
    * @param place where its reader would look for it
    */
   public static Fault of(String part, Place place, Throwable thrown) {
+    return of(named(part), place, thrown);
+  }
+
+  private static Fault of(Message part, Place place, Throwable thrown) {
     return new Fault(part, place, Trace.of(thrown));
   }
 
   /** Does the work of a part; empty if it failed. Otherwise as {@link #attempt}. */
   public <R, X extends Exception> Optional<R> contain(
-      String part, Place place, Work<? extends R, X> work) throws X {
+      Message part, Place place, Work<? extends R, X> work) throws X {
     return take(attempt(part, place, work));
   }
 
-  /** Does the work of a part that gives nothing; whether it was done. */
+  /** Does the work of a part that these words name; empty if it failed. */
+  public <R, X extends Exception> Optional<R> contain(
+      String part, Place place, Work<? extends R, X> work) throws X {
+    return contain(named(part), place, work);
+  }
+
+  /** Does the work of a part, which these words name, that gives nothing; whether it was done. */
   public boolean isDone(String part, Place place, Runnable work) {
+    return isDone(named(part), place, work);
+  }
+
+  /** Does the work of a part that gives nothing; whether it was done. */
+  public boolean isDone(Message part, Place place, Runnable work) {
     return contain(
             part,
             place,
@@ -83,9 +114,15 @@ public final class Faults {
     return tried.value();
   }
 
-  /** Adds those of parts within a part, with words that tell it from others of its kind. */
-  public void addAll(Collection<Fault> others, String which) {
-    others.forEach(it -> faults.add(new Fault(it.part() + which, it.place(), it.trace())));
+  /**
+   * Adds those of parts within a part.
+   *
+   * @param which the clause, with words that tell it from others of its kind
+   */
+  public void addAll(Collection<Fault> others, Template which) {
+    others.forEach(
+        it ->
+            faults.add(new Fault(which.with(Argument.clause(it.part())), it.place(), it.trace())));
   }
 
   /** Adds those of parts within a part. */

@@ -4,6 +4,9 @@ import fairboil.analysis.fault.Faults;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Build;
 import java.util.EnumMap;
 import java.util.List;
@@ -14,6 +17,8 @@ import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
 
 /** Summarises the runs of each build. */
 public final class BuildSummaries {
+
+  private static final Template MEAN = Template.of("the mean {word} of build {name}");
 
   private BuildSummaries() {}
 
@@ -39,7 +44,7 @@ public final class BuildSummaries {
     }
     Map<Measure, Summary> summaries = new EnumMap<>(Measure.class);
     for (Measure measure : Measure.values()) {
-      String part = "the mean " + measure.label() + " of build " + build.key();
+      Message part = MEAN.with(Argument.word(measure.label()), Argument.name(build.key().name()));
       faults
           .contain(part, build.row().place(), () -> mean(runs.values(measure), confidence))
           .flatMap(mean -> mean)

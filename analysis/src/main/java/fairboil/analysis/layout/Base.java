@@ -1,6 +1,8 @@
 package fairboil.analysis.layout;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Hole;
 import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.Key;
@@ -15,13 +17,29 @@ import java.util.OptionalDouble;
 /** The holes in the base of one build: circles fitted together, then each ring by itself. */
 final class Base {
 
+  private static final Template SINGLE_HOLE =
+      Template.of(
+          "only one hole in the base of build {name} could be used, so no error of its place shows");
+  private static final Template MEASURE_OTHERS =
+      Template.of("measure the other holes of the base too");
+  private static final Template NO_CIRCLE =
+      Template.of(
+          "the circle of ring {name} on the base has no radius, or one below 0, so its hole"
+              + " positions are not judged");
+  private static final Template TYPE_RADIUS =
+      Template.of("type the radius in the column circle, or 0 for a hole in the centre");
+  private static final Template NO_PLACE =
+      Template.of("hole {number} of ring {name} has no place on the base, so it is left out");
+  private static final Template TYPE_PLACE =
+      Template.of("type its place in the columns x and y, or angle and radius");
+
   private final Key build;
-  private final double sigma;
+  private final ReadingUncertainty reading;
   private final List<Finding> findings;
 
-  Base(Key build, double sigma, List<Finding> findings) {
+  Base(Key build, ReadingUncertainty reading, List<Finding> findings) {
     this.build = build;
-    this.sigma = sigma;
+    this.reading = reading;
     this.findings = findings;
   }
 
@@ -42,8 +60,8 @@ final class Base {
       findings.add(
           Finding.note(
               spots.get(0).place(),
-              "build " + build + " has a single measured hole in its base, which shows no error",
-              "measure the other holes of the base too"));
+              SINGLE_HOLE.with(Argument.name(build.name())),
+              MEASURE_OTHERS.with()));
       return List.of();
     }
     return results(circles, pattern.get());
@@ -59,9 +77,8 @@ final class Base {
           findings.add(
               Finding.error(
                   plan.ring().row().place(RingsSheet.CIRCLE),
-                  "ring " + plan.name() + " on the base has no circle",
-                  "type the radius of its circle, or 0 for a centre hole; until then its hole"
-                      + " positions are not judged"));
+                  NO_CIRCLE.with(Argument.name(plan.name())),
+                  TYPE_RADIUS.with()));
         } else {
           circles.add(new BaseCircle(plan, plan.circle().getAsDouble(), local, global));
         }
@@ -121,8 +138,8 @@ final class Base {
   private static Finding noPlace(Hole hole) {
     return Finding.error(
         hole.row().place(HolesSheet.X),
-        "hole " + hole.number() + " of ring " + hole.ring() + " has no place on the base",
-        "type x and y, or angle and radius; this hole is left out");
+        NO_PLACE.with(Argument.number(hole.number(), 0), Argument.name(hole.ring())),
+        TYPE_PLACE.with());
   }
 
   /** Lays later readings onto the first, since the base may have lain otherwise, and averages. */
@@ -132,7 +149,7 @@ final class Base {
       laid.add(laid.isEmpty() ? reading : laidOnto(laid.get(0), reading));
     }
     if (laid.size() > 1) {
-      Readings.check(Readings.common(laid.get(0), laid.get(1)), 3, sigma, findings);
+      Readings.check(Readings.common(laid.get(0), laid.get(1)), 3, reading, findings);
     }
     return Readings.averaged(laid);
   }
@@ -176,6 +193,7 @@ final class Base {
                         .toList())
             .toList();
     double extent = own.stream().mapToDouble(i -> circles.get(i).radius()).max().orElseThrow();
+    double sigma = reading.sigma();
     RingFigures figures = new RingFigures(plans, placed, sigma);
     Lever lever = Lever.of(pattern);
     return figures.result(

@@ -1,6 +1,7 @@
 package fairboil.analysis.layout;
 
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.Column;
@@ -22,6 +23,12 @@ final class HoleCells {
 
   /** Further off is a slip of the pen. */
   private static final double MOST_OFF = 0.1;
+
+  // as printed, so not in other units
+  private static final Template ODD_BAR =
+      Template.of("the check bar of a print is 90 to 110 mm long, so this length was not used");
+  private static final Template TYPE_BAR =
+      Template.of("type its length as measured, such as 98.7 mm, or leave the cell empty");
 
   private static final Set<Column<Quantity>> FROM_A_PRINT =
       Set.of(
@@ -63,10 +70,7 @@ final class HoleCells {
             hole -> hole.row().value(HolesSheet.BAR).filter(bar -> !isPossible(bar)).isPresent())
         .map(
             hole ->
-                Finding.error(
-                    hole.row().place(HolesSheet.BAR),
-                    "the check bar of a print is 100 mm give or take 10 mm, so this was not used",
-                    "type its length as measured, such as 98.7 mm, or leave the cell empty"))
+                Finding.error(hole.row().place(HolesSheet.BAR), ODD_BAR.with(), TYPE_BAR.with()))
         .toList();
   }
 

@@ -2,14 +2,15 @@ package fairboil.analysis.layout;
 
 import fairboil.analysis.fault.Faults;
 import fairboil.ingest.Study;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Hole;
 import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.Ring;
 import fairboil.ingest.sheet.RingsSheet;
-import fairboil.ingest.sheet.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -42,7 +43,8 @@ public final class HoleLayout {
   private List<RingResult> contained(Build build) {
     Place place = Place.of(HolesSheet.SCHEMA.file());
     return faults
-        .contain("the holes of build " + build.key(), place, () -> rings(build))
+        .contain(
+            LayoutSays.HOLES.with(Argument.name(build.key().name())), place, () -> rings(build))
         .orElse(List.of());
   }
 
@@ -78,23 +80,24 @@ public final class HoleLayout {
       Map<String, List<IntendedRing>> walls,
       Map<String, List<IntendedRing>> bases) {
     List<RingResult> results = new ArrayList<>();
-    double sigma = study.settingsOf(build.key()).get(Settings.HOLE_READING_UNCERTAINTY).value();
+    ReadingUncertainty reading = new ReadingUncertainty(study.settingsOf(build.key()));
     walls.forEach(
-        (name, plans) -> wall(build, plans.get(0), holes.get(name), sigma).ifPresent(results::add));
+        (name, plans) ->
+            wall(build, plans.get(0), holes.get(name), reading).ifPresent(results::add));
     Map<String, List<Hole>> onBase = new LinkedHashMap<>();
     bases.keySet().forEach(name -> onBase.put(name, holes.get(name)));
-    results.addAll(base(build, bases, onBase, sigma));
+    results.addAll(base(build, bases, onBase, reading));
     results.forEach(result -> reportMissing(result, holes.get(result.ring()).get(0)));
     return results;
   }
 
   private Optional<RingResult> wall(
-      Build build, IntendedRing plan, List<Hole> holes, double sigma) {
+      Build build, IntendedRing plan, List<Hole> holes, ReadingUncertainty reading) {
     return faults
         .contain(
-            "ring " + plan.name() + " of build " + build.key(),
+            LayoutSays.RING.with(Argument.name(plan.name()), Argument.name(build.key().name())),
             holes.get(0).row().place(),
-            () -> WallRing.of(build.key(), plan, holes, sigma, findings))
+            () -> WallRing.of(build.key(), plan, holes, reading, findings))
         .flatMap(ring -> ring);
   }
 
@@ -102,12 +105,12 @@ public final class HoleLayout {
       Build build,
       Map<String, List<IntendedRing>> plans,
       Map<String, List<Hole>> holes,
-      double sigma) {
+      ReadingUncertainty reading) {
     return faults
         .contain(
-            "the holes in the base of build " + build.key(),
+            LayoutSays.BASE.with(Argument.name(build.key().name())),
             Place.of(HolesSheet.SCHEMA.file()),
-            () -> new Base(build.key(), sigma, findings).rings(plans, holes))
+            () -> new Base(build.key(), reading, findings).rings(plans, holes))
         .orElse(List.of());
   }
 
@@ -124,8 +127,11 @@ public final class HoleLayout {
       findings.add(
           Finding.error(
               holes.get(0).row().place(),
-              "build " + build.key() + " has no ring " + name + " in rings.csv",
-              "give the ring a row there, or correct its name; its holes are left out"));
+              LayoutSays.NO_RING.with(
+                  Argument.name(build.key().name()),
+                  Argument.name(name),
+                  Argument.sheet(RingsSheet.SCHEMA.file())),
+              LayoutSays.ADD_RING.with()));
       return List.of();
     }
     List<Finding> unread = rows.stream().filter(row -> !row.isLegible()).map(this::unread).toList();
@@ -147,8 +153,8 @@ public final class HoleLayout {
   private Finding unread(Ring ring) {
     return Finding.error(
         ring.row().illegible().get(0).finding().place(),
-        "the holes measured in ring " + ring.name() + " are not judged: its row could not be read",
-        "mend the cell; holes are never judged against a ring that was only guessed");
+        LayoutSays.NOT_JUDGED.with(Argument.name(ring.name())),
+        LayoutSays.CORRECT_CELL.with());
   }
 
   private boolean fits(IntendedRing first, IntendedRing next) {
@@ -158,9 +164,9 @@ public final class HoleLayout {
     findings.add(
         Finding.error(
             next.ring().row().place(RingsSheet.RING),
-            "ring " + next.name() + " stands in " + first.ring().row().place() + " already",
-            "give each ring its own name, or say in build or design whose it is; this row is left"
-                + " out"));
+            LayoutSays.RING_TWICE.with(
+                Argument.name(next.name()), Argument.place(first.ring().row().place())),
+            LayoutSays.OWN_NAME.with()));
     return false;
   }
 
@@ -172,16 +178,17 @@ public final class HoleLayout {
       findings.add(
           Finding.warning(
               first.row().place(),
-              Words.holes(List.copyOf(missing))
-                  + " of ring "
-                  + result.ring()
-                  + " of build "
-                  + result.build()
-                  + (missing.size() == 1 ? " is" : " are")
-                  + " not among those measured",
-              "measure "
-                  + (missing.size() == 1 ? "it" : "them")
-                  + " too; until then the ring is judged by the others"));
+              missing(result, List.copyOf(missing)),
+              missing.size() == 1 ? LayoutSays.ADD_HOLE.with() : LayoutSays.ADD_HOLES.with()));
     }
+  }
+
+  private static Message missing(RingResult result, List<Integer> missing) {
+    List<Argument> numbers = missing.stream().map(number -> Argument.number(number, 0)).toList();
+    Argument ring = Argument.name(result.ring());
+    Argument build = Argument.name(result.build().name());
+    return numbers.size() == 1
+        ? LayoutSays.HOLE_MISSING.with(numbers.get(0), ring, build)
+        : LayoutSays.HOLES_MISSING.with(Argument.list(numbers), ring, build);
   }
 }

@@ -1,14 +1,15 @@
 package fairboil.analysis.layout;
 
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
-import fairboil.ingest.finding.SheetRow;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Hole;
 import fairboil.ingest.sheet.HolesSheet;
+import fairboil.ingest.sheet.RingsSheet;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
@@ -18,6 +19,28 @@ final class Readings {
 
   /** Chance of calling readings too different when they are as uncertain as was said. */
   private static final double FALSE_ALARM = 0.01;
+
+  /** Readings of 0.1 mm scatter by hundredths of a millimetre. */
+  private static final double SHOWN = 0.02e-3;
+
+  private static final Template NOT_PLANNED =
+      Template.of("ring {name} has no hole {number}: it has {count|hole}, so this one is left out");
+  private static final Template NUMBER_IN_ORDER =
+      Template.of(
+          "number the holes from 1 in order round the ring, or correct the column holes of {sheet}");
+  private static final Template TWICE =
+      Template.of(
+          "hole {number} of ring {name} of build {name} is already in {place}, so this row is left"
+              + " out");
+  private static final Template OWN_NUMBER =
+      Template.of(
+          "give the hole its own number, or if it was measured twice, type 2 in the column reading");
+  private static final Template TOO_DIFFERENT =
+      Template.of(
+          "two readings of the same holes differ as if each were uncertain by {value}, but the hole"
+              + " reading uncertainty is {value}");
+  private static final Template MEASURE_AGAIN =
+      Template.of("measure these holes again, or set the hole reading uncertainty to what it is");
 
   private Readings() {}
 
@@ -45,25 +68,20 @@ final class Readings {
   private static Finding notPlanned(Hole hole, int planned) {
     return Finding.error(
         hole.row().place(HolesSheet.HOLE),
-        "ring " + hole.ring() + " has no hole " + hole.number() + ", it has " + planned,
-        "number its holes from 1 in order round the ring, or correct holes in rings.csv;"
-            + " this hole is left out");
+        NOT_PLANNED.with(
+            Argument.name(hole.ring()), Argument.number(hole.number(), 0), Argument.count(planned)),
+        NUMBER_IN_ORDER.with(Argument.sheet(RingsSheet.SCHEMA.file())));
   }
 
   private static Finding twice(Hole hole, Hole before) {
     return Finding.error(
         hole.row().place(HolesSheet.HOLE),
-        "hole "
-            + hole.number()
-            + " of ring "
-            + hole.ring()
-            + " of build "
-            + hole.build()
-            + " stands in "
-            + before.row().place()
-            + " already",
-        "give the hole its own number, or write 2 in the column reading if it was measured twice;"
-            + " this row is left out");
+        TWICE.with(
+            Argument.number(hole.number(), 0),
+            Argument.name(hole.ring()),
+            Argument.name(hole.build().name()),
+            Argument.place(before.row().place())),
+        OWN_NUMBER.with());
   }
 
   /** Averages the readings of each hole; all have been laid onto the first. */
@@ -95,9 +113,10 @@ final class Readings {
    *
    * @param pairs first and second reading, laid onto each other
    * @param fitted how many numbers were fitted to lay them onto each other
-   * @param sigma the standard uncertainty of one reading, m
+   * @param reading how uncertain one reading is said to be
    */
-  static void check(List<Spot[]> pairs, int fitted, double sigma, List<Finding> findings) {
+  static void check(
+      List<Spot[]> pairs, int fitted, ReadingUncertainty reading, List<Finding> findings) {
     double squares = 0;
     int coordinates = 0;
     for (Spot[] pair : pairs) {
@@ -116,27 +135,19 @@ final class Readings {
     }
     double limit =
         ChiSquaredDistribution.of(degreesOfFreedom).inverseSurvivalProbability(FALSE_ALARM);
-    if (squares / 2 > sigma * sigma * limit) {
-      findings.add(tooDifferent(pairs.get(0)[0], Math.sqrt(squares / 2 / degreesOfFreedom), sigma));
+    if (squares / 2 > reading.sigma() * reading.sigma() * limit) {
+      double seen = Math.sqrt(squares / 2 / degreesOfFreedom);
+      findings.add(tooDifferent(pairs.get(0)[0], seen, reading));
     }
   }
 
-  private static Finding tooDifferent(Spot spot, double seen, double sigma) {
-    String value = String.format(Locale.ROOT, "%.2f mm", seen * 1e3);
+  private static Finding tooDifferent(Spot spot, double seen, ReadingUncertainty reading) {
     return Finding.warning(
             spot.place(),
-            "two readings of the same holes differ as if each were uncertain by "
-                + value
-                + ", not by the hole reading uncertainty of "
-                + String.format(Locale.ROOT, "%.2f mm", sigma * 1e3),
-            "measure these holes again, or set the hole reading uncertainty to what it is")
-        .mendedBy(SheetRow.of("study.csv", cells(value)));
-  }
-
-  private static Map<String, String> cells(String value) {
-    Map<String, String> cells = new LinkedHashMap<>();
-    cells.put("setting", "hole reading uncertainty");
-    cells.put("value", value);
-    return cells;
+            TOO_DIFFERENT.with(
+                Argument.value(seen, SHOWN, Dimension.LENGTH),
+                Argument.value(reading.sigma(), SHOWN, Dimension.LENGTH)),
+            MEASURE_AGAIN.with())
+        .mendedBy(reading.setTo(seen));
   }
 }

@@ -4,6 +4,8 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.figure.Measured;
 import fairboil.ingest.choice.Surface;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.RingsSheet;
 import java.util.ArrayList;
@@ -20,6 +22,14 @@ import java.util.OptionalDouble;
  * @param sigma standard uncertainty of one reading, m
  */
 record RingFigures(List<IntendedRing> plans, List<List<Placed>> placed, double sigma) {
+
+  private static final Template TOO_FEW = Template.of("too few of its holes were measured");
+  private static final Template FEWER_THAN_THREE =
+      Template.of("fewer than three of its holes were measured");
+  private static final Template NO_HEIGHTS = Template.of("no heights to compare were given");
+  private static final Template NO_DIAMETERS =
+      Template.of("the diameter of {count} of its holes was not measured");
+  private static final Template NONE_INTENDED = Template.of("no intended diameter was given");
 
   /**
    * What the fit took out.
@@ -51,7 +61,7 @@ record RingFigures(List<IntendedRing> plans, List<List<Placed>> placed, double s
     List<HoleError> errors =
         all().stream().map(Placed::error).sorted(Comparator.comparing(HoleError::number)).toList();
     boolean judged = fit.coordinates * errors.size() > fit.fitted + 1e-9;
-    Figure tooFew = Figure.unknown("too few of its holes were measured");
+    Figure tooFew = Figure.unknown(TOO_FEW.with());
     return new RingResult(
         build,
         first.name(),
@@ -113,7 +123,7 @@ record RingFigures(List<IntendedRing> plans, List<List<Placed>> placed, double s
       gaps.addAll(gapErrors(circle));
     }
     if (gaps.size() < 3) {
-      return Figure.unknown("fewer than three of its holes were measured");
+      return Figure.unknown(FEWER_THAN_THREE.with());
     }
     double mean = gaps.stream().mapToDouble(gap -> gap).average().orElseThrow();
     double squares = gaps.stream().mapToDouble(gap -> (gap - mean) * (gap - mean)).sum();
@@ -134,7 +144,7 @@ record RingFigures(List<IntendedRing> plans, List<List<Placed>> placed, double s
 
   private Figure offset(List<HoleError> errors, FitTaken fit) {
     if (fit.offset == Offset.NOT_KNOWN) {
-      return Figure.unknown("no heights to compare were given");
+      return Figure.unknown(NO_HEIGHTS.with());
     }
     double mean = errors.stream().mapToDouble(HoleError::heightError).average().orElseThrow();
     return length(mean, readingOfMean());
@@ -149,8 +159,7 @@ record RingFigures(List<IntendedRing> plans, List<List<Placed>> placed, double s
             .mapToDouble(OptionalDouble::getAsDouble)
             .toArray();
     if (diameters.length < intended) {
-      return Figure.unknown(
-          "the diameter of " + (intended - diameters.length) + " of its holes was not measured");
+      return Figure.unknown(NO_DIAMETERS.with(Argument.count(intended - diameters.length)));
     }
     double squares = Arrays.stream(diameters).map(d -> d * d).sum();
     return Figure.known(
@@ -162,7 +171,7 @@ record RingFigures(List<IntendedRing> plans, List<List<Placed>> placed, double s
     double area = 0;
     for (IntendedRing plan : plans) {
       if (plan.diameter().isEmpty()) {
-        return Figure.unknown("no intended diameter was given");
+        return Figure.unknown(NONE_INTENDED.with());
       }
       double diameter = plan.diameter().getAsDouble();
       area += plan.holes() * Math.PI / 4 * diameter * diameter;

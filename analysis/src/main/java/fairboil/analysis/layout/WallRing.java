@@ -1,9 +1,11 @@
 package fairboil.analysis.layout;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.sheet.Hole;
 import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.Key;
+import fairboil.ingest.sheet.RingsSheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,9 +36,13 @@ final class WallRing {
   private record Fit(Numbering numbering, int direction, double rotation, double squares) {}
 
   static Optional<RingResult> of(
-      Key build, IntendedRing plan, List<Hole> holes, double sigma, List<Finding> findings) {
-    return WallStrip.of(plan, holes, sigma, findings)
-        .flatMap(strip -> of(build, plan, strip, sigma, findings));
+      Key build,
+      IntendedRing plan,
+      List<Hole> holes,
+      ReadingUncertainty reading,
+      List<Finding> findings) {
+    return WallStrip.of(plan, holes, reading, findings)
+        .flatMap(strip -> of(build, plan, strip, reading.sigma(), findings));
   }
 
   private static Optional<RingResult> of(
@@ -60,9 +66,8 @@ final class WallRing {
   private static Finding noHeights(Key build, IntendedRing plan, WallStrip strip) {
     return Finding.warning(
         strip.spots().get(0).place().column(HolesSheet.HEIGHT.name()),
-        "ring " + plan.name() + " of build " + build + " has no heights",
-        "measure the height of each hole from the rim; until then position errors are those along"
-            + " the wrap alone");
+        WallSays.NO_HEIGHTS.with(Argument.name(plan.name()), Argument.name(build.name())),
+        WallSays.MEASURE_HEIGHTS.with(Argument.sheet(RingsSheet.SCHEMA.file())));
   }
 
   /** The intended height, else the mean of those measured. */
@@ -74,8 +79,8 @@ final class WallRing {
     findings.add(
         Finding.note(
             plan.ring().row().place(),
-            "ring " + plan.name() + " has no intended height",
-            "type it if there is one; heights were judged against their own mean"));
+            WallSays.NO_INTENDED_HEIGHT.with(Argument.name(plan.name())),
+            WallSays.TYPE_INTENDED_HEIGHT.with()));
     return strip.spots().stream().mapToDouble(Spot::b).filter(b -> !Double.isNaN(b)).average();
   }
 
@@ -85,21 +90,19 @@ final class WallRing {
       return Optional.of(
           Finding.error(
               spot.place().column(HolesSheet.HEIGHT.name()),
-              "hole " + spot.number() + " of ring " + plan.name() + " has no height",
-              "type its height from the rim; this hole is left out"));
+              WallSays.HOLE_WITHOUT_HEIGHT.with(
+                  WallSays.number(spot.number()), Argument.name(plan.name())),
+              WallSays.TYPE_HEIGHT.with()));
     }
     if (Math.abs(spot.b() - height) > HEIGHT_LIMIT * strip.wrap()) {
       return Optional.of(
           Finding.error(
               spot.place().column(HolesSheet.HEIGHT.name()),
-              "hole "
-                  + spot.number()
-                  + " of ring "
-                  + plan.name()
-                  + " is "
-                  + Words.millimetres(Math.abs(spot.b() - height))
-                  + " off in height",
-              "correct the cell or its unit, or the datum of the ring; this hole is left out"));
+              WallSays.OFF_IN_HEIGHT.with(
+                  WallSays.number(spot.number()),
+                  Argument.name(plan.name()),
+                  WallSays.length(Math.abs(spot.b() - height))),
+              WallSays.CORRECT_HEIGHT.with(Argument.sheet(RingsSheet.SCHEMA.file()))));
     }
     return Optional.empty();
   }
@@ -143,16 +146,12 @@ final class WallRing {
         findings.add(
             Finding.warning(
                 hole.spot().place(),
-                "hole "
-                    + hole.spot().number()
-                    + " of ring "
-                    + plan.name()
-                    + " of build "
-                    + build
-                    + " is "
-                    + Words.millimetres(Math.abs(hole.error().alongError()))
-                    + " from its place along the wrap, more than half the way to the next",
-                "look at the hole and its cell again; it is counted as it stands"));
+                WallSays.OFF_ALONG.with(
+                    WallSays.number(hole.spot().number()),
+                    Argument.name(plan.name()),
+                    Argument.name(build.name()),
+                    WallSays.length(Math.abs(hole.error().alongError()))),
+                WallSays.LOOK_AGAIN.with()));
       }
     }
   }

@@ -1,7 +1,11 @@
 package fairboil.analysis.layout;
 
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Hole;
 import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.RingsSheet;
@@ -26,7 +30,7 @@ record WallStrip(double wrap, List<Spot> spots) {
 
   /** Reads the holes of a ring, or says why their places on the wrap are not known. */
   static Optional<WallStrip> of(
-      IntendedRing plan, List<Hole> holes, double sigma, List<Finding> findings) {
+      IntendedRing plan, List<Hole> holes, ReadingUncertainty reading, List<Finding> findings) {
     List<List<Hole>> readings = List.copyOf(Readings.sorted(holes, plan.holes(), findings));
     if (readings.isEmpty()) {
       return Optional.empty();
@@ -36,24 +40,24 @@ record WallStrip(double wrap, List<Spot> spots) {
       findings.add(noWrap(plan));
       return Optional.empty();
     }
-    return Optional.of(read(plan, readings, wrap.getAsDouble(), sigma, findings));
+    return Optional.of(read(plan, readings, wrap.getAsDouble(), reading, findings));
   }
 
   private static WallStrip read(
       IntendedRing plan,
       List<List<Hole>> readings,
       double wrap,
-      double sigma,
+      ReadingUncertainty uncertainty,
       List<Finding> findings) {
     List<List<Spot>> strips = new ArrayList<>();
     for (List<Hole> reading : readings) {
-      List<Spot> strip = strip(plan, reading, wrap, sigma, findings);
+      List<Spot> strip = strip(plan, reading, wrap, uncertainty.sigma(), findings);
       if (!strip.isEmpty()) {
         strips.add(strips.isEmpty() ? strip : laidOnto(strips.get(0), strip, wrap));
       }
     }
     if (strips.size() > 1) {
-      Readings.check(Readings.common(strips.get(0), strips.get(1)), 1, sigma, findings);
+      Readings.check(Readings.common(strips.get(0), strips.get(1)), 1, uncertainty, findings);
     }
     return new WallStrip(wrap, Readings.averaged(strips));
   }
@@ -61,9 +65,8 @@ record WallStrip(double wrap, List<Spot> spots) {
   private static Finding noWrap(IntendedRing plan) {
     return Finding.error(
         plan.ring().row().place(RingsSheet.WRAP),
-        "ring " + plan.name() + " has no wrap, so places along it cannot be judged",
-        "lay a strip round the can and type its length, such as 314 mm (a diameter will not do:"
-            + " cans are not round)");
+        WallSays.NO_WRAP.with(Argument.name(plan.name())),
+        WallSays.MEASURE_WRAP.with(Argument.typed(0.314, 1e-3, Dimension.LENGTH)));
   }
 
   /** The wrap of the plan, else the sum of the gaps if they go all round. */
@@ -110,21 +113,19 @@ record WallStrip(double wrap, List<Spot> spots) {
   private static Finding offTheWrap(Hole hole, double wrap) {
     return Finding.error(
         hole.row().place(HolesSheet.ALONG),
-        "hole "
-            + hole.number()
-            + " stands at "
-            + Words.millimetres(HoleCells.get(hole, HolesSheet.ALONG))
-            + " on a wrap of "
-            + Words.millimetres(wrap),
-        "correct the cell or its unit; this hole is left out");
+        WallSays.OFF_THE_WRAP.with(
+            WallSays.number(hole.number()),
+            Argument.name(hole.ring()),
+            WallSays.length(HoleCells.get(hole, HolesSheet.ALONG)),
+            WallSays.length(wrap)),
+        WallSays.CORRECT_PLACE.with());
   }
 
   private static Finding noPlace(Hole hole) {
     return Finding.error(
         hole.row().place(HolesSheet.ALONG),
-        "hole " + hole.number() + " of ring " + hole.ring() + " has no place along the wrap",
-        "type where it is along the strip, or the gap to the next hole for all holes;"
-            + " this hole is left out");
+        WallSays.NO_PLACE.with(WallSays.number(hole.number()), Argument.name(hole.ring())),
+        WallSays.TYPE_PLACE.with());
   }
 
   /**
@@ -170,21 +171,17 @@ record WallStrip(double wrap, List<Spot> spots) {
       return;
     }
     Place place = reading.get(0).row().place(HolesSheet.GAP);
-    String problem =
-        "the gaps of ring "
-            + reading.get(0).ring()
-            + " of build "
-            + reading.get(0).build()
-            + " add up to "
-            + Words.millimetres(Math.abs(misclosure))
-            + (misclosure > 0 ? " more" : " less")
-            + " than the wrap";
+    Template gaps = misclosure > 0 ? WallSays.GAPS_LONGER : WallSays.GAPS_SHORTER;
+    Message problem =
+        gaps.with(
+            Argument.name(reading.get(0).ring()),
+            Argument.name(reading.get(0).build().name()),
+            WallSays.length(Math.abs(misclosure)));
     boolean explained = Math.abs(misclosure) <= 2 * sigma * Math.sqrt(reading.size());
     findings.add(
         explained
-            ? Finding.note(place, problem, "nothing need be done: it was spread over the gaps")
-            : Finding.warning(
-                place, problem, "measure gaps and wrap again; it was spread over the gaps"));
+            ? Finding.note(place, problem, WallSays.SPREAD.with())
+            : Finding.warning(place, problem, WallSays.MEASURE_GAPS.with()));
   }
 
   private static Spot spot(Hole hole, double along) {

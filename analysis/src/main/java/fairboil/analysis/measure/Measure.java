@@ -4,6 +4,7 @@ import fairboil.analysis.figure.Figure;
 import fairboil.analysis.run.Inclusion;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Template;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -115,6 +116,11 @@ public enum Measure {
     STUDY
   }
 
+  /** Apart, as constants of an enum are made before its own fields. */
+  private static final class Says {
+    static final Template OF_NO_RUN = Template.of("it is not a measure of a single run");
+  }
+
   private final String label;
   private final Level level;
   private final Dimension dimension;
@@ -142,7 +148,7 @@ public enum Measure {
     this.dimension = dimension;
     this.counts = Inclusion::included;
     this.withoutBoil = withoutBoil;
-    this.figure = run -> Figure.unknown("it is not a measure of a single run");
+    this.figure = run -> Figure.unknown(Says.OF_NO_RUN.with());
   }
 
   /** The measure's name in sheets, tables and on the page. */

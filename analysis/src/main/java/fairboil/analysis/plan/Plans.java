@@ -7,6 +7,7 @@ import fairboil.analysis.model.Chance;
 import fairboil.analysis.plan.Answer.Need;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.Settings;
@@ -28,6 +29,21 @@ public final class Plans {
 
   /** An example looks for a difference of so many standard deviations of a burn of any stove. */
   private static final double EXAMPLE = 2;
+
+  private static final Template NO_SCATTER =
+      Template.of(
+          "nothing scatters in this study, so there is nothing to plan by; give the scatter with"
+              + " --burn-sd and --stove-sd");
+  private static final Template NO_HOLE_ERRORS =
+      Template.of(
+          "to plan for a hole effect I must know how wrongly holes may be drilled; give a"
+              + " --largest-error above the smallest RMS hole error measured so far");
+  private static final Template OWN_STOVES =
+      Template.of(
+          "each site burnt stoves of its own, so a difference between sites could come from the"
+              + " stoves");
+  private static final Template SEND_ROUND =
+      Template.of("send the same stoves round all sites: name each site with --site");
 
   private final Results results;
   private final Asked asked;
@@ -78,9 +94,7 @@ public final class Plans {
   private static Wish example(Spreads spreads) throws PlanException {
     double size = EXAMPLE * spreads.ofBuildMean(1, Basis.ESTIMATE);
     if (!(size > 0)) {
-      throw new PlanException(
-          "nothing scatters in this study, so there is nothing to plan by; state the scatter with"
-              + " --burn-sd and --stove-sd.");
+      throw new PlanException(NO_SCATTER.with());
     }
     return new Wish(Wish.Kind.DIFFERENCE, size);
   }
@@ -98,9 +112,7 @@ public final class Plans {
     double largest =
         asked.largestHoleError().orElse(measured.length == 0 ? 0 : measured[measured.length - 1]);
     if (!(largest > least)) {
-      throw new PlanException(
-          "for a hole effect it must be known how wrongly holes may be drilled; state a"
-              + " --largest-error above the least RMS hole error measured so far.");
+      throw new PlanException(NO_HOLE_ERRORS.with());
     }
     return new HoleLevels(least, largest);
   }
@@ -231,7 +243,7 @@ public final class Plans {
         : List.of(
             Finding.warning(
                 results.runs().get(0).run().row().place(RunsSheet.SITE),
-                "each site burnt stoves of its own, so site and stove cannot be told apart",
-                "send the same stove round: name the sites with --site, once for each"));
+                OWN_STOVES.with(),
+                SEND_ROUND.with()));
   }
 }

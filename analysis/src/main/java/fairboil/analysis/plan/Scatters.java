@@ -9,6 +9,8 @@ import fairboil.analysis.model.LinearFit;
 import fairboil.analysis.model.Regressors;
 import fairboil.analysis.model.VarianceComponents;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Template;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,6 +25,15 @@ final class Scatters {
   private static final double TWO_SIDED = 0.6;
 
   private static final double UPPER_TAIL = 0.2;
+
+  private static final Template NOT_BURNT_TWICE =
+      Template.of(
+          "no stove of this study was burnt twice with a known {word}, so its scatter from burn to"
+              + " burn is not known; give it with --burn-sd");
+  private static final Template STOVES_UNKNOWN =
+      Template.of(
+          "this study does not show how far stoves of one design differ in {word} (that takes two"
+              + " builds of a design, one of them burnt twice); give it with --stove-sd");
 
   private final Asked asked;
 
@@ -82,10 +93,7 @@ final class Scatters {
     }
     int degreesOfFreedom = groups.stream().mapToInt(group -> group.length - 1).sum();
     if (degreesOfFreedom < 1) {
-      throw new PlanException(
-          "no stove of this study was burnt twice with a known "
-              + asked.measure().label()
-              + ", so its scatter from burn to burn is not known; state it with --burn-sd.");
+      throw new PlanException(NOT_BURNT_TWICE.with(Argument.word(asked.measure().label())));
     }
     double squares = groups.stream().mapToDouble(Deviations::squares).sum();
     return Spread.estimated(
@@ -100,12 +108,7 @@ final class Scatters {
     }
     VarianceComponents known =
         components.orElseThrow(
-            () ->
-                new PlanException(
-                    "this study does not tell how far stoves of one design differ in "
-                        + asked.measure().label()
-                        + " (that takes two builds of a design, one of them burnt twice); state"
-                        + " it with --stove-sd."));
+            () -> new PlanException(STOVES_UNKNOWN.with(Argument.word(asked.measure().label()))));
     double upper = known.intervalBetween(TWO_SIDED).high();
     return Spread.estimated(
         known.sdBetween(), upper > 0 ? upper : limitOfMeans(known), known.groups() - 1);

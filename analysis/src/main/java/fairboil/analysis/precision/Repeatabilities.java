@@ -9,7 +9,10 @@ import fairboil.analysis.model.VarianceComponents;
 import fairboil.analysis.precision.Precision.Layout;
 import fairboil.analysis.precision.Repeatability.Level;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.RunsSheet;
 import java.util.ArrayList;
@@ -25,6 +28,8 @@ import java.util.Set;
  * builds is that within designs: stoves built to different plans are meant to differ.
  */
 public final class Repeatabilities {
+
+  private static final Template SCATTER = Template.of("the scatter of {word}");
 
   private final RunGroup runs;
   private final Repeated by;
@@ -72,7 +77,7 @@ public final class Repeatabilities {
   }
 
   private void add(Measure measure) {
-    String part = "the scatter of " + measure.label();
+    Message part = SCATTER.with(Argument.word(measure.label()));
     faults
         .contain(part, Place.of(RunsSheet.SCHEMA.file()), () -> found(measure))
         .ifPresent(

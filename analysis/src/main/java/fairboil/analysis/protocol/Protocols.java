@@ -7,8 +7,11 @@ import fairboil.analysis.protocol.RunProtocol.How;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.Study;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
@@ -23,6 +26,18 @@ import java.util.OptionalDouble;
 
 /** Holds runs against what the group agreed. */
 public final class Protocols {
+
+  private static final Template NOT_WITHIN =
+      Template.of("this run is not within protocol: {name} {clause}");
+  private static final Template NOTHING =
+      Template.of(
+          "if it was so, you need do nothing: results are given with and without such runs");
+  private static final Template EMPTY = Template.of("is empty");
+  private static final Template BELOW = Template.of("{cell} is below {name}");
+  private static final Template ABOVE = Template.of("{cell} is above {name}");
+  private static final Template NOT_ONE_OF = Template.of("{cell} is not one of: {name}");
+  private static final Template NOT_COMPARABLE =
+      Template.of("{cell} cannot be compared with {name}");
 
   private final Study study;
 
@@ -52,19 +67,21 @@ public final class Protocols {
             departure ->
                 Finding.note(
                     departure.place(),
-                    "this run is not within protocol: " + departure.column() + " " + why(departure),
-                    "nothing, if it was so: results are given with and without such runs"))
+                    NOT_WITHIN.with(
+                        Argument.name(departure.column()), Argument.clause(why(departure))),
+                    NOTHING.with()))
         .toList();
   }
 
-  private static String why(Departure departure) {
+  private static Message why(Departure departure) {
+    Argument written = Argument.cell(departure.written());
+    Argument agreed = Argument.name(departure.agreed());
     return switch (departure.how()) {
-      case NOT_TOLD -> "is not told";
-      case BELOW -> departure.written() + " is below " + departure.agreed();
-      case ABOVE -> departure.written() + " is above " + departure.agreed();
-      case NOT_ALLOWED -> "“" + departure.written() + "” is not one of: " + departure.agreed();
-      case NOT_COMPARABLE ->
-          "“" + departure.written() + "” cannot be compared with " + departure.agreed();
+      case NOT_TOLD -> EMPTY.with();
+      case BELOW -> BELOW.with(written, agreed);
+      case ABOVE -> ABOVE.with(written, agreed);
+      case NOT_ALLOWED -> NOT_ONE_OF.with(written, agreed);
+      case NOT_COMPARABLE -> NOT_COMPARABLE.with(written, agreed);
     };
   }
 

@@ -6,12 +6,12 @@ import fairboil.analysis.claim.ClaimResult.Estimate;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.model.RandomModelBounds;
 import fairboil.ingest.choice.Relation;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,19 +19,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** How many would settle what is claimed of most runs. */
 class MostRunsOutlookTest {
 
-  private static final Pattern NUMBER = Pattern.compile("about (\\d+) such");
-
   /** As found: variances of means and of runs 1 and 1, of five builds of four runs. */
   private static final double SD_OF_BUILDS = Math.sqrt(0.75);
 
   private static int number(Outlook outlook, double estimate, Interval bounds) {
-    String clause =
+    Message clause =
         outlook
             .needed(new Estimate(estimate, Interval.around(estimate, 1)), bounds, 0.95)
             .orElseThrow();
-    Matcher number = NUMBER.matcher(clause);
-    assertThat(number.find()).as(clause).isTrue();
-    return Integer.parseInt(number.group(1));
+    assertThat(clause.says(OutlookSays.ABOUT)).as("%s", clause).isTrue();
+    return (int) ((Argument.Count) clause.arguments().get(0)).high();
   }
 
   /**
@@ -77,7 +74,7 @@ class MostRunsOutlookTest {
     Outlook outlook = MostRunsOutlook.ofOneBuild(new MostRuns(Relation.AT_MOST, 1), 0, 1, 4);
     Estimate estimate = new Estimate(1.645, new Interval(1, 6));
     assertThat(outlook.needed(estimate, new Interval(Double.NEGATIVE_INFINITY, 2), 0.95))
-        .hasValue("with this sensor no number of burns of that stove would settle it");
+        .hasValue(OutlookSays.NO_NUMBER.with(Argument.clause(OutlookSays.BURNS_OF_THAT_STOVE)));
   }
 
   /** Five builds whose means have variance 1, and whose four runs have variance 1. */

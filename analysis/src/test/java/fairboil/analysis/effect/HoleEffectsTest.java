@@ -115,7 +115,7 @@ class HoleEffectsTest {
       assertThat(effect.headline()).isEmpty();
       assertThat(effect.band()).isEmpty();
       String words = said[builds];
-      String remedy = "drill and burn at least " + (4 - builds) + " more";
+      String remedy = "drill and burn at least " + (4 - builds) + " more builds";
       assertThat(outcome.findings())
           .anySatisfy(
               finding -> {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -29,12 +30,16 @@ final class FaultsTest {
     assertThat(faults.all()).isEmpty();
   }
 
+  private static String part(Fault fault) {
+    return fault.part().toString();
+  }
+
   @Test
   void whatNobodyForesawCostsThePart() {
     Faults faults = new Faults();
     Optional<String> lost = faults.contain("run A", PLACE, () -> broken("no"));
     assertThat(lost).isEmpty();
-    assertThat(faults.all()).extracting(Fault::part).containsExactly("run A");
+    assertThat(faults.all()).extracting(FaultsTest::part).containsExactly("run A");
     assertThat(faults.all().get(0).finding().toString())
         .startsWith("runs.csv, line 3: error: this program failed at run A, so that is left out.");
   }
@@ -91,7 +96,9 @@ final class FaultsTest {
     Faults faults = new Faults();
     faults.addAll(List.of(fault("no")));
     faults.addAll(List.of(fault("no")));
-    faults.addAll(List.of(fault("no")), " with others");
-    assertThat(faults.all()).extracting(Fault::part).containsExactly("run A", "run A with others");
+    faults.addAll(List.of(fault("no")), Template.of("{clause} with others"));
+    assertThat(faults.all())
+        .extracting(FaultsTest::part)
+        .containsExactly("run A", "run A with others");
   }
 }

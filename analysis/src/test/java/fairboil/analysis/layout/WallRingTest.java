@@ -5,13 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fairboil.analysis.TestStudy;
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.CellFix;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.Severity;
 import fairboil.ingest.finding.Voice;
+import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.RingsSheet;
+import fairboil.ingest.sheet.Row;
+import fairboil.ingest.sheet.Settings;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.function.IntUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -211,7 +219,7 @@ class WallRingTest {
     assertThat(result.rings().get(0).largest().orNaN()).isCloseTo(0, within(1e-12));
     assertThat(result.findings())
         .extracting(finding -> finding.problem().toString())
-        .contains("hole 4 of ring upper has no place along the wrap");
+        .contains("hole 4 of ring upper has no place along the wrap, so it is left out");
   }
 
   @Test
@@ -229,7 +237,9 @@ class WallRingTest {
         .satisfies(
             finding -> {
               assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-              assertThat(finding.problem().toString()).contains("3.0 mm more than the wrap");
+              assertThat(finding.problem().says(WallSays.GAPS_LONGER)).isTrue();
+              Argument.Value by = (Argument.Value) finding.problem().arguments().get(2);
+              assertThat(by.held()).isCloseTo(3e-3, within(1e-9));
             });
     // spread: each gap times 360/363; gap errors 0, -0.99.. and so on have mean 0
     double stretch = 360.0 / 363;
@@ -292,6 +302,23 @@ class WallRingTest {
   }
 
   @Test
+  void theUncertaintyOfReadingIsSetWhereItStands() {
+    Row.Builder settings = Row.at(Place.of("study.csv"));
+    Place cell = Place.of("study.csv", 7, "value");
+    Row made =
+        settings.put(Settings.HOLE_READING_UNCERTAINTY, Given.of(mm(0.2), "0.2 mm", cell)).build();
+    assertThat(new ReadingUncertainty(made).sigma()).isCloseTo(0.2e-3, within(1e-12));
+    assertThat(new ReadingUncertainty(made).setTo(1e-3))
+        .isEqualTo(
+            new CellFix(
+                Place.of("study.csv", 7),
+                Map.of("value", Argument.typed(1e-3, 1e-5, Dimension.LENGTH))));
+    Row none = Row.at(Place.of("study.csv")).build();
+    assertThat(new ReadingUncertainty(none).setTo(1e-3).cells().keySet())
+        .containsExactly("setting", "value");
+  }
+
+  @Test
   void badRowsAreFindingsAndTheRestIsJudged() {
     TestStudy study = ring6();
     for (int i = 0; i < 4; i++) {
@@ -310,10 +337,10 @@ class WallRingTest {
         .extracting(Finding::toString)
         .anySatisfy(text -> assertThat(text).contains("line 6, column hole", "already"))
         .anySatisfy(text -> assertThat(text).contains("line 7", "no hole 9"))
-        .anySatisfy(text -> assertThat(text).contains("line 8, column along", "2400.0 mm"))
-        .anySatisfy(text -> assertThat(text).contains("line 9, column height", "135.0 mm off"))
+        .anySatisfy(text -> assertThat(text).contains("line 8, column along", "is at 2.4"))
+        .anySatisfy(text -> assertThat(text).contains("line 9, column height", "off in height"))
         .anySatisfy(text -> assertThat(text).contains("no ring lower"))
-        .anySatisfy(text -> assertThat(text).contains("holes 5, 6", "not among those measured"));
+        .anySatisfy(text -> assertThat(text).contains("holes 5, 6", "not measured"));
   }
 
   @Test
@@ -337,7 +364,7 @@ class WallRingTest {
     assertThat(HoleLayout.of(noWrap.finish()).rings()).isEmpty();
     assertThat(HoleLayout.of(noWrap.finish()).findings())
         .singleElement()
-        .satisfies(finding -> assertThat(finding.remedy().toString()).contains("314 mm"));
+        .satisfies(finding -> assertThat(finding.remedy().toString()).contains("0.314 m"));
 
     TestStudy disagreeing =
         new TestStudy().build("A", "one").ring("upper", 6, row -> row.put(RingsSheet.DIVISIONS, 8));

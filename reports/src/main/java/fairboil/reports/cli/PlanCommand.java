@@ -175,7 +175,8 @@ final class PlanCommand implements Callable<Integer> {
     try {
       return Plans.of(results, asked);
     } catch (PlanException e) {
-      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+      Display display = Display.in(results.study().settings().get(Settings.SHOW_UNITS));
+      throw new ParameterException(spec.commandLine(), display.say(e.reason()) + ".", e);
     }
   }
 

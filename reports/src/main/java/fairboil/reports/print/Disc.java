@@ -1,5 +1,7 @@
 package fairboil.reports.print;
 
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.sheet.RingsSheet;
 import java.util.ArrayList;
@@ -108,16 +110,15 @@ record Disc(List<Circle> circles, OptionalDouble rim) {
   private static Finding noCircle(RingPlan plan) {
     return Finding.error(
         plan.ring().row().place(RingsSheet.CIRCLE),
-        "ring " + plan.name() + " on the base has no circle that can be drawn",
-        "type the radius of its circle, such as 25 mm, or 0 for a centre hole; until then it is"
-            + " left out of the disc");
+        PrintSays.NO_CIRCLE.with(Argument.name(plan.name())),
+        PrintSays.TYPE_RADIUS.with(Argument.typed(25e-3, 1e-3, Dimension.LENGTH)));
   }
 
   private static Finding beyondRim(Circle circle) {
     return Finding.warning(
         circle.plan().ring().row().place(RingsSheet.CIRCLE),
-        "the holes of ring " + circle.plan().name() + " reach beyond the rim that its wrap makes",
-        "correct circle, diameter or wrap; the disc is drawn as the sheet has it");
+        PrintSays.BEYOND_RIM.with(Argument.name(circle.plan().name())),
+        PrintSays.CORRECT_CIRCLE.with());
   }
 
   /** Radius of the paper. */

@@ -2,8 +2,11 @@ package fairboil.reports.print;
 
 import fairboil.analysis.fault.Faults;
 import fairboil.ingest.Study;
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.quantity.Unit;
 import fairboil.ingest.sheet.BuildsSheet;
 import fairboil.ingest.sheet.Ring;
 import fairboil.ingest.sheet.RingsSheet;
@@ -29,6 +32,9 @@ public final class Prints {
 
   /** Distance between divisions below which lines run together, mm. */
   private static final double CLOSEST = 1;
+
+  /** Lengths are told to 0.1 mm; in m. */
+  private static final double TENTH = 0.2e-3;
 
   private final Study study;
   private final Paper paper;
@@ -78,8 +84,8 @@ public final class Prints {
       findings.add(
           Finding.warning(
               Place.of(RingsSheet.SCHEMA.file()),
-              "no ring of holes is described, so there is no strip to print",
-              "give each ring a row there to have strips and discs printed"));
+              PrintSays.NO_RINGS.with(),
+              PrintSays.ADD_RINGS.with()));
     }
   }
 
@@ -133,8 +139,8 @@ public final class Prints {
   private static Finding noDatum(RingPlan plan) {
     return Finding.warning(
         plan.ring().row().place(RingsSheet.DATUM),
-        "ring " + plan.name() + " has a height but no datum, so it was drawn from the top rim",
-        "type top rim or bottom rim; until then the strip says that it is assumed");
+        PrintSays.NO_DATUM.with(Argument.name(plan.name())),
+        PrintSays.TYPE_DATUM.with());
   }
 
   private boolean hasUsableWrap(RingPlan plan) {
@@ -155,23 +161,21 @@ public final class Prints {
   private static Finding noWrap(RingPlan plan) {
     return Finding.error(
         plan.ring().row().place(RingsSheet.WRAP),
-        "ring " + plan.name() + " has no wrap, so its strip cannot be drawn",
-        "lay a strip of paper round the can and type its length, such as 314 mm (a diameter will"
-            + " not do: cans are not round)");
+        PrintSays.NO_WRAP.with(Argument.name(plan.name())),
+        PrintSays.MEASURE_WRAP.with(Argument.typed(0.314, 1e-3, Dimension.LENGTH)));
   }
 
   private static Finding oddWrap(RingPlan plan, double wrap) {
     return Finding.error(
         plan.ring().row().place(RingsSheet.WRAP),
-        "ring "
-            + plan.name()
-            + " has "
-            + plan.divisions()
-            + " divisions on a wrap of "
-            + Lengths.both(wrap)
-            + ", which cannot be drawn",
-        "correct the wrap or its unit, or the divisions; a wrap is at most 5 m, and divisions are"
-            + " at least 1 mm apart");
+        PrintSays.ODD_WRAP.with(
+            Argument.name(plan.name()), Argument.count(plan.divisions()), length(wrap)),
+        PrintSays.CORRECT_WRAP.with(length(StripLayout.LONGEST), length(CLOSEST)));
+  }
+
+  private static Argument length(double millimetres) {
+    double metres = Unit.MILLIMETRE.toHeld(millimetres, Dimension.LENGTH);
+    return Argument.value(metres, TENTH, Dimension.LENGTH);
   }
 
   private void disc(Owners.Group group) {

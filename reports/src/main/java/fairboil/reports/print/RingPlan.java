@@ -2,6 +2,7 @@ package fairboil.reports.print;
 
 import fairboil.analysis.layout.IntendedRing;
 import fairboil.ingest.choice.Datum;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.Unit;
@@ -40,23 +41,19 @@ record RingPlan(IntendedRing intended) {
   private static Finding tooMany(Ring ring, int divisions) {
     return Finding.error(
         ring.row().place(RingsSheet.DIVISIONS),
-        "ring " + ring.name() + " has " + divisions + " divisions, more than can be drawn",
-        "type at most " + MOST_DIVISIONS + "; until then nothing is printed for it");
+        PrintSays.TOO_MANY_DIVISIONS.with(Argument.name(ring.name()), Argument.count(divisions)),
+        PrintSays.AT_MOST.with(Argument.count(MOST_DIVISIONS)));
   }
 
   private static Finding disagreement(Ring ring, IntendedRing.Numbers numbers) {
     return Finding.error(
         ring.row().place(RingsSheet.HOLES),
-        "ring "
-            + ring.name()
-            + " has "
-            + numbers.holes()
-            + " holes, but "
-            + numbers.divisions()
-            + " divisions less "
-            + numbers.skipped().size()
-            + " skipped do not leave that many",
-        "make holes, divisions and skipped agree; until then nothing is printed for it");
+        PrintSays.HOLES_DISAGREE.with(
+            Argument.name(ring.name()),
+            Argument.count(numbers.holes()),
+            Argument.count(numbers.divisions()),
+            Argument.count(numbers.skipped().size())),
+        PrintSays.MAKE_AGREE.with());
   }
 
   /** The row. */

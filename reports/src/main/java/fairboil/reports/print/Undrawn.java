@@ -1,8 +1,12 @@
 package fairboil.reports.print;
 
 import fairboil.ingest.Study;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.sheet.Ring;
+import fairboil.ingest.sheet.Settings;
+import fairboil.reports.words.Display;
+import fairboil.reports.words.FindingWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -50,8 +54,8 @@ record Undrawn(Study study, List<Ring> rings) {
   private static Finding finding(Ring ring) {
     return Finding.error(
         ring.row().illegible().get(0).finding().place(),
-        "ring " + ring.name() + " is not drawn, because this cell could not be read",
-        "mend it and print again; until then its paper says so");
+        PrintSays.NOT_DRAWN.with(Argument.name(ring.name())),
+        PrintSays.PRINT_AGAIN.with());
   }
 
   /**
@@ -73,7 +77,8 @@ record Undrawn(Study study, List<Ring> rings) {
             .flatMap(ring -> ring.row().illegible().stream())
             .map(it -> it.finding())
             .toList();
-    study.told(cells).forEach(finding -> sentences.add(finding.toString()));
+    FindingWords words = new FindingWords(Display.in(study.settings().get(Settings.SHOW_UNITS)));
+    study.told(cells).forEach(finding -> sentences.add(words.line(finding)));
     return sentences;
   }
 

@@ -47,7 +47,7 @@ public final class ClaimWords {
   public String wording(ClaimResult claim) {
     List<String> sentences = new ArrayList<>();
     Optional<String> numbers = numbers(claim);
-    Optional<String> why = claim.reason().map(display::reason);
+    Optional<String> why = claim.reason().map(display::say);
     numbers.ifPresent(text -> sentences.add(verdict(claim) + ": " + text + "."));
     if (numbers.isEmpty()) {
       sentences.add(verdict(claim) + why.map(reason -> ": " + reason).orElse("") + ".");

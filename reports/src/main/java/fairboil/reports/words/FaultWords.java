@@ -25,12 +25,18 @@ public final class FaultWords {
 
   /** The parts, the first of them by name. */
   public static String parts(List<Fault> faults) {
-    List<String> parts = new ArrayList<>(faults.stream().limit(BY_NAME).map(Fault::part).toList());
+    List<String> parts =
+        new ArrayList<>(faults.stream().limit(BY_NAME).map(FaultWords::part).toList());
     int more = faults.size() - parts.size();
     if (more > 0) {
       parts.add(Plural.of(more, "more part", "more parts"));
     }
     return Plural.list(parts);
+  }
+
+  /** A part has names in it, but no numbers that would need units. */
+  private static String part(Fault fault) {
+    return fault.part().toString();
   }
 
   /** The file that holds what helps to mend the program: the parts and their traces. */
@@ -39,7 +45,7 @@ public final class FaultWords {
     text.append("fairboil ").append(version).append(" failed at the parts below.\n");
     text.append("It is a fault of the program. Those who look after it need this file.\n");
     faults.forEach(
-        fault -> text.append("\n").append(fault.part()).append('\n').append(fault.trace()));
+        fault -> text.append("\n").append(part(fault)).append('\n').append(fault.trace()));
     return text.toString();
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fairboil.analysis.fault.Fault;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.reports.output.OutputFolder;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -17,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class FaultFileTest {
 
   private static final List<Fault> ONE =
-      List.of(new Fault("run A", Place.of("runs.csv", 2), "the trace\n"));
+      List.of(new Fault(Template.of("run A").with(), Place.of("runs.csv", 2), "the trace\n"));
 
   @TempDir private Path temp;
 

@@ -189,7 +189,7 @@ class MainTest {
     String out = temp.resolve("plan").toString();
     Ended ended = run("plan", study.toString(), "--difference", "20 K", "--out", out);
     assertThat(ended.status()).isEqualTo(2);
-    assertThat(ended.err()).contains("state it with --burn-sd");
+    assertThat(ended.err()).contains("give it with --burn-sd");
     assertThat(run("plan", study.toString(), "--difference", "20", "--out", out).err())
         .contains("--difference: “20” has no unit");
     assertThat(temp.resolve("plan")).doesNotExist();

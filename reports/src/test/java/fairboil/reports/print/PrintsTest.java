@@ -3,7 +3,6 @@ package fairboil.reports.print;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import fairboil.analysis.fault.Fault;
 import fairboil.ingest.Study;
 import fairboil.ingest.choice.Surface;
 import fairboil.ingest.finding.Finding;
@@ -129,7 +128,7 @@ class PrintsTest {
     Finding finding = job.findings().get(0);
     assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.toString())
-        .contains("rings.csv, line 2, column wrap", "ring bare has no wrap", "Lay a strip");
+        .contains("rings.csv, line 2, column wrap", "ring bare has no wrap", "Put a strip");
     assertThat(job.files()).extracting(Printed::name).contains("strip-good-a4.pdf");
   }
 
@@ -185,7 +184,7 @@ class PrintsTest {
         .contains("strip-upper-a4.pdf", "hole-form-letter.pdf")
         .noneMatch(name -> name.startsWith("run-sheet"));
     assertThat(job.faults())
-        .extracting(Fault::part)
+        .extracting(fault -> fault.part().toString())
         .containsExactly("the run sheet", "the run sheet");
     assertThat(job.findings())
         .extracting(finding -> finding.problem().toString())

@@ -11,6 +11,7 @@ import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.choice.HoldsFor;
 import fairboil.ingest.choice.Relation;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.sheet.Claim;
 import fairboil.ingest.sheet.ClaimsSheet;
 import fairboil.ingest.sheet.Key;
@@ -150,7 +151,7 @@ class ClaimWordsTest {
             new Claim(new Key("s", "C"), row().build()),
             Optional.empty(),
             Verdict.NOT_TESTABLE,
-            Optional.of("nothing here measures smoke"),
+            Optional.of(Template.of("nothing here measures smoke").with()),
             Optional.empty(),
             Optional.empty(),
             0.95,
