@@ -1,6 +1,5 @@
 package fairboil.reports.chart.xchart;
 
-import fairboil.reports.chart.Axis.Ticks;
 import fairboil.reports.chart.Mark;
 import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.chart.Painted;
@@ -11,7 +10,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Paints a panel: its axes, what XChart draws between them, and the words about it. */
+/** Paints a panel: what XChart draws of it, and the words about it. */
 final class PanelPainter {
 
   private static final double HEADING_RISE = 7;
@@ -19,7 +18,7 @@ final class PanelPainter {
 
   private final Lettering lettering;
   private final Ink ink;
-  private final AxesPainter axes;
+  private final AxisWords axisWords;
   private final Labels labels;
   private final MomentLanes lanes;
   private final Font headingFont;
@@ -30,7 +29,7 @@ final class PanelPainter {
   PanelPainter(Lettering lettering, Ink ink) {
     this.lettering = lettering;
     this.ink = ink;
-    this.axes = new AxesPainter(lettering, ink);
+    this.axisWords = new AxisWords(lettering, ink);
     this.labels = new Labels(lettering, ink);
     this.lanes = new MomentLanes(lettering, ink);
     this.headingFont = lettering.font(Weight.BOLD, 13);
@@ -45,8 +44,10 @@ final class PanelPainter {
     try {
       g.translate(panel.box().x(), panel.box().y());
       Frame frame = Frame.of(panel);
-      axes.paint(g, panel, frame);
-      paintMarks(g, panel, frame);
+      Ruler along = axisWords.along(frame);
+      Ruler up = axisWords.up(frame);
+      new PanelChart(frame, along, up, panel.marks(), ink).paint(g);
+      axisWords.paint(g, panel, frame, along, up);
       paintRows(g, panel, frame);
       labels.paint(g, panel, frame);
       lanes.paint(g, panel, frame);
@@ -55,21 +56,6 @@ final class PanelPainter {
     } finally {
       g.dispose();
     }
-  }
-
-  private void paintMarks(Graphics2D g, Panel panel, Frame frame) {
-    if (isBare(panel)) {
-      // Many and small: a chart about each would take most of the time.
-      MarkPainter.paint(g, panel.marks(), frame, ink);
-    } else {
-      Traces traces = new Traces(panel.marks());
-      new PanelChart(frame, traces.under(), ink).paint(g);
-      traces.paint(g, frame, ink);
-    }
-  }
-
-  private static boolean isBare(Panel panel) {
-    return panel.x().ticks() == Ticks.NONE && panel.y().ticks() == Ticks.NONE;
   }
 
   private static List<Painted.Tip> tips(Panel panel, Frame frame) {

@@ -12,7 +12,7 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class AxesPainterTest {
+class AxisWordsTest {
 
   private static final double GAP = 8;
 
@@ -35,8 +35,9 @@ class AxesPainterTest {
     Axis axis = new Axis("", from, to, ticks);
     for (int width : List.of(160, 250, 428, 900)) {
       double pixel = axis.length() / width;
+      Frame frame = new Frame(axis, axis, 0, width, 0, 100);
 
-      Graduation marks = new AxesPainter(lettering, Ink.of(Tint.COLOUR)).along(axis, pixel);
+      Graduation marks = new AxisWords(lettering, Ink.of(Tint.COLOUR)).along(frame).marks();
 
       Figures figures = Figures.of(axis, marks.step());
       List<String> texts = marks.values().stream().map(figures::text).toList();
