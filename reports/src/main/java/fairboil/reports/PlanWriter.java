@@ -3,6 +3,7 @@ package fairboil.reports;
 import fairboil.analysis.Results;
 import fairboil.analysis.plan.Answer;
 import fairboil.analysis.plan.Plan;
+import fairboil.analysis.plan.Wish;
 import fairboil.reports.chart.ChartException;
 import fairboil.reports.chart.Painter;
 import fairboil.reports.chart.Picture;
@@ -18,8 +19,9 @@ import fairboil.reports.table.ResultTable;
 import fairboil.reports.template.PlannedRun;
 import fairboil.reports.template.RunsToFill;
 import java.io.IOException;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** Puts the page, tables and running order of a plan into an output folder. */
 public final class PlanWriter {
@@ -34,8 +36,8 @@ public final class PlanWriter {
    */
   public static void write(Results results, Plan plan, OutputFolder folder)
       throws ChartException, IOException {
-    List<Picture> pictures = pictures(plan);
-    for (Picture picture : pictures) {
+    Map<Wish.Kind, Picture> pictures = pictures(plan);
+    for (Picture picture : pictures.values()) {
       folder.add("charts/" + picture.name() + ".png", out -> out.write(picture.png()));
     }
     folder.add("index.html", new PlanPage(results, plan, pictures, Program.version())::write);
@@ -51,11 +53,13 @@ public final class PlanWriter {
     }
   }
 
-  private static List<Picture> pictures(Plan plan) throws ChartException {
+  private static Map<Wish.Kind, Picture> pictures(Plan plan) throws ChartException {
     Painter painter = XChartPainter.withBundledFont();
-    List<Picture> pictures = new ArrayList<>();
+    Map<Wish.Kind, Picture> pictures = new EnumMap<>(Wish.Kind.class);
     for (Answer answer : plan.answers()) {
-      pictures.add(PowerChart.of(answer, plan.asked().power(), pictures.size() + 1, painter));
+      pictures.put(
+          answer.wish().kind(),
+          PowerChart.of(answer, plan.asked().power(), pictures.size() + 1, painter));
     }
     return pictures;
   }

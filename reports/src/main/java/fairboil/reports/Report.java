@@ -2,6 +2,7 @@ package fairboil.reports;
 
 import fairboil.analysis.Results;
 import fairboil.analysis.run.RunResult;
+import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.chart.ChartBook;
 import fairboil.reports.chart.Painter;
@@ -36,9 +37,9 @@ final class Report {
   private final boolean runsStandBeside;
   private final Page runPages;
   private final RunNames names;
-  private final Map<String, RunResult> unwritten = new LinkedHashMap<>();
+  private final Map<Key, RunResult> unwritten = new LinkedHashMap<>();
   private final List<Picture> ofStudy = new ArrayList<>();
-  private final Map<String, Picture> ofRuns = new LinkedHashMap<>();
+  private final Map<Key, Picture> ofRuns = new LinkedHashMap<>();
 
   Report(Results results, OutputFolder folder) {
     PageModel withoutPictures =
@@ -48,7 +49,7 @@ final class Report {
     this.runsStandBeside = withoutPictures.runsStandBeside();
     this.runPages = Page.of(withoutPictures);
     this.names = RunNames.of(results);
-    results.runs().forEach(run -> unwritten.put(run.run().key().name(), run));
+    results.runs().forEach(run -> unwritten.put(run.run().key(), run));
   }
 
   void write(Painter painter, int threads) throws IOException {
@@ -99,19 +100,22 @@ final class Report {
     folder.add("charts/" + picture.name() + ".png", out -> out.write(picture.png()));
     if (picture.kind() != Picture.Kind.RUN) {
       ofStudy.add(picture);
-    } else if (runsStandBeside) {
-      writeBeside(unwritten.get(picture.subject()), Optional.of(picture));
+      return;
+    }
+    Key run = picture.key().run().orElseThrow();
+    if (runsStandBeside) {
+      writeBeside(unwritten.get(run), Optional.of(picture));
     } else {
-      ofRuns.put(picture.subject(), picture);
+      ofRuns.put(run, picture);
     }
   }
 
   private void writeBeside(RunResult run, Optional<Picture> trace) throws IOException {
-    unwritten.remove(run.run().key().name());
+    unwritten.remove(run.run().key());
     folder.add(names.file(run), out -> runPages.writeRun(run, trace, out));
   }
 
   private Optional<Picture> trace(RunResult run) {
-    return Optional.ofNullable(ofRuns.get(run.run().key().name()));
+    return Optional.ofNullable(ofRuns.get(run.run().key()));
   }
 }

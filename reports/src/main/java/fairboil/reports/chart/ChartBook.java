@@ -10,7 +10,7 @@ import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.sheet.Key;
-import fairboil.reports.chart.Plan.Drawn;
+import fairboil.reports.chart.ChartPlan.Drawn;
 import fairboil.reports.words.BuildCaptions;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.CompareWords;
@@ -51,7 +51,7 @@ public final class ChartBook {
   private final RunCaptions runCaptions;
   private final Tips tips;
   private final DesignStyles styles;
-  private final List<Plan> plans;
+  private final List<ChartPlan> plans;
   private final List<String> names;
 
   private ChartBook(Results results, Display display) {
@@ -63,7 +63,7 @@ public final class ChartBook {
     this.tips = new Tips(results, display);
     this.styles = DesignStyles.of(results.builds().stream().map(BuildResult::build).toList());
     this.plans = plans();
-    this.names = Slugs.of(plans.stream().map(Plan::name).toList());
+    this.names = Slugs.of(plans.stream().map(ChartPlan::name).toList());
   }
 
   /** The pictures of those results, with numbers as {@code display} shows them. */
@@ -101,11 +101,10 @@ public final class ChartBook {
   }
 
   private Picture picture(int index, Painter painter) {
-    Plan plan = plans.get(index);
+    ChartPlan plan = plans.get(index);
     Drawn drawn = plan.maker().apply(Format.SCREEN);
     return new Picture(
-        plan.kind(),
-        plan.subject(),
+        plan.key(),
         names.get(index),
         painter.painted(drawn.sheet()),
         drawn.sheet().width(),
@@ -131,7 +130,7 @@ public final class ChartBook {
   public void print(Press press, int threads, PrintTaker taker) throws IOException {
     List<Impression> impressions = new ArrayList<>();
     for (int i = 0; i < plans.size(); i++) {
-      Plan plan = plans.get(i);
+      ChartPlan plan = plans.get(i);
       String name = names.get(i);
       plan.printFormats().forEach(format -> impressions.add(new Impression(plan, name, format)));
     }
@@ -139,13 +138,12 @@ public final class ChartBook {
   }
 
   /** A chart to be printed at one width. */
-  private record Impression(Plan plan, String name, Format format) {
+  private record Impression(ChartPlan plan, String name, Format format) {
 
     Print drawn(Press press) {
       Drawn drawn = plan.maker().apply(format);
       return new Print(
-          plan.kind(),
-          plan.subject(),
+          plan.key(),
           name,
           format,
           drawn.caption(),
@@ -155,8 +153,8 @@ public final class ChartBook {
     }
   }
 
-  private List<Plan> plans() {
-    List<Plan> all = new ArrayList<>();
+  private List<ChartPlan> plans() {
+    List<ChartPlan> all = new ArrayList<>();
     results.holeEffects().stream()
         .filter(effect -> !effect.points().isEmpty())
         .forEach(effect -> all.add(holeEffect(effect)));
@@ -176,11 +174,10 @@ public final class ChartBook {
     return List.copyOf(all);
   }
 
-  private Plan holeEffect(HoleEffect effect) {
+  private ChartPlan holeEffect(HoleEffect effect) {
     String name = "hole-effect " + effect.ring() + " " + effect.response().label();
-    return new Plan(
-        Picture.Kind.HOLE_EFFECT,
-        effect.response().label(),
+    return new ChartPlan(
+        ChartKey.of(Picture.Kind.HOLE_EFFECT, effect),
         name,
         format -> {
           double confidence = EffectWords.confidence(results, effect);
@@ -191,10 +188,9 @@ public final class ChartBook {
         });
   }
 
-  private Plan residuals(HoleEffect effect) {
-    return new Plan(
-        Picture.Kind.RESIDUALS,
-        effect.response().label(),
+  private ChartPlan residuals(HoleEffect effect) {
+    return new ChartPlan(
+        ChartKey.of(Picture.Kind.RESIDUALS, effect),
         "residuals " + effect.ring() + " " + effect.response().label(),
         format -> {
           Caption caption = effectCaptions.residuals(effect);
@@ -215,15 +211,14 @@ public final class ChartBook {
     return pairs.size() > MOST_PAIRS ? List.of() : pairs;
   }
 
-  private Optional<Plan> forest(Measure measure) {
+  private Optional<ChartPlan> forest(Measure measure) {
     List<Comparison> pairs = pairs(results, measure);
     CompareWords words = CompareWords.of(results);
     return pairs.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            new Plan(
-                Picture.Kind.FOREST,
-                measure.label(),
+            new ChartPlan(
+                ChartKey.of(Picture.Kind.FOREST, measure),
                 "differences " + measure.label(),
                 format -> {
                   Caption caption = buildCaptions.forest(measure, pairs, words);
@@ -233,13 +228,12 @@ public final class ChartBook {
                 }));
   }
 
-  private Optional<Plan> normalising() {
+  private Optional<ChartPlan> normalising() {
     Restating restating = Restating.of(results.runs());
     return restating.canBeSeen()
         ? Optional.of(
-            new Plan(
-                Picture.Kind.NORMALISING,
-                Measure.NORMALISED_BOIL_TIME.label(),
+            new ChartPlan(
+                ChartKey.of(Picture.Kind.NORMALISING, Measure.NORMALISED_BOIL_TIME),
                 "what normalising did",
                 format -> {
                   Caption caption = runCaptions.normalising(restating);
@@ -250,16 +244,15 @@ public final class ChartBook {
         : Optional.empty();
   }
 
-  private List<Plan> traces(List<RunResult> traced) {
+  private List<ChartPlan> traces(List<RunResult> traced) {
     TraceSheets sheets = new TraceSheets(traced, display);
-    List<Plan> plans = new ArrayList<>();
+    List<ChartPlan> plans = new ArrayList<>();
     for (int from = 0; from < traced.size(); from += TraceSheets.RUNS_A_SHEET) {
       List<RunResult> some =
           traced.subList(from, Math.min(traced.size(), from + TraceSheets.RUNS_A_SHEET));
       plans.add(
-          new Plan(
-              Picture.Kind.TRACES,
-              "traces",
+          new ChartPlan(
+              ChartKey.of(Picture.Kind.TRACES),
               "traces",
               format -> {
                 Caption caption =
@@ -270,7 +263,7 @@ public final class ChartBook {
     return plans;
   }
 
-  private List<Plan> builds(Measure measure) {
+  private List<ChartPlan> builds(Measure measure) {
     Map<Key, double[]> burns = new LinkedHashMap<>();
     List<BuildResult> shown = new ArrayList<>();
     for (BuildResult build : results.builds()) {
@@ -281,13 +274,12 @@ public final class ChartBook {
       }
     }
     boolean known = burns.values().stream().anyMatch(values -> values.length > 0);
-    List<Plan> plans = new ArrayList<>();
+    List<ChartPlan> plans = new ArrayList<>();
     for (int from = 0; known && from < shown.size(); from += BUILDS_A_SHEET) {
       List<BuildResult> some = shown.subList(from, Math.min(shown.size(), from + BUILDS_A_SHEET));
       plans.add(
-          new Plan(
-              Picture.Kind.BUILDS,
-              measure.label(),
+          new ChartPlan(
+              ChartKey.of(Picture.Kind.BUILDS, measure),
               "builds " + measure.label(),
               format -> buildsSheet(measure, some, burns, format)));
     }
@@ -324,14 +316,16 @@ public final class ChartBook {
     return rings.values();
   }
 
-  private List<Plan> ringMaps(List<RingResult> maps) {
-    List<Plan> plans = new ArrayList<>();
+  private List<ChartPlan> ringMaps(List<RingResult> maps) {
+    List<ChartPlan> plans = new ArrayList<>();
     for (int from = 0; from < maps.size(); from += MAPS_A_SHEET) {
       List<RingResult> some = maps.subList(from, Math.min(maps.size(), from + MAPS_A_SHEET));
       String ring = maps.get(0).ring();
       plans.add(
-          new Plan(
-              Picture.Kind.RING_MAPS, ring, "ring " + ring, format -> ringSheet(some, format)));
+          new ChartPlan(
+              ChartKey.ofRing(Picture.Kind.RING_MAPS, ring),
+              "ring " + ring,
+              format -> ringSheet(some, format)));
     }
     return plans;
   }
@@ -342,12 +336,11 @@ public final class ChartBook {
     return new Drawn(chart.sheet(caption), caption);
   }
 
-  private Plan run(RunResult run) {
-    String name = run.run().key().name();
-    return new Plan(
-        Picture.Kind.RUN,
-        name,
-        "run " + name,
+  private ChartPlan run(RunResult run) {
+    Key key = run.run().key();
+    return new ChartPlan(
+        ChartKey.ofRun(Picture.Kind.RUN, key),
+        "run " + key.name(),
         format -> {
           Caption caption = runCaptions.run(run);
           return new Drawn(new RunChart(run, display).sheet(caption), caption);

@@ -47,8 +47,7 @@ public final class PowerChart {
     Sheet sheet = new PowerChart(answer, wanted).sheet();
     Caption caption = PlanWords.caption(answer, wanted);
     return new Picture(
-        Picture.Kind.POWER,
-        answer.wish().kind().label(),
+        ChartKey.of(Picture.Kind.POWER),
         "power-" + number,
         painter.painted(sheet),
         sheet.width(),

@@ -2,9 +2,11 @@ package fairboil.reports.page;
 
 import fairboil.analysis.Results;
 import fairboil.ingest.sheet.Settings;
+import fairboil.reports.chart.ChartKey;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.words.Display;
 import java.util.List;
+import java.util.Optional;
 
 /** What every section is made from. */
 final class Materials {
@@ -43,5 +45,10 @@ final class Materials {
 
   List<Picture> charts(Picture.Kind kind) {
     return model.charts().stream().filter(picture -> picture.kind() == kind).toList();
+  }
+
+  /** The chart with that key, if it was drawn; of several the first. */
+  Optional<Picture> chart(ChartKey key) {
+    return model.charts().stream().filter(picture -> picture.key().equals(key)).findFirst();
   }
 }

@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIOException;
 
 import fairboil.analysis.Results;
+import fairboil.analysis.run.RunResult;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.reports.Altered;
 import fairboil.reports.SampleResults;
+import fairboil.reports.chart.ChartKey;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.Html.Attribute;
 import fairboil.reports.words.Cautions;
@@ -237,9 +239,9 @@ class PageTest {
     assertThat(whole.values("id")).noneMatch(id -> id.startsWith("run-"));
 
     ByteArrayOutputStream own = new ByteArrayOutputStream();
-    Optional<Picture> trace =
-        Optional.of(SamplePages.picture(Picture.Kind.RUN, "B1-1", "run-b1-1"));
-    Page.of(model).writeRun(many.runs().get(0), trace, own);
+    RunResult first = many.runs().get(0);
+    ChartKey key = ChartKey.ofRun(Picture.Kind.RUN, first.run().key());
+    Page.of(model).writeRun(first, Optional.of(SamplePages.picture(key, "run-b1-1")), own);
     Html run = new Html(own.toString(StandardCharsets.UTF_8));
     assertThat(run.inside("h1")).contains("B1-1");
     assertThat(run.values("href")).contains("../index.html#runs");
