@@ -4,8 +4,8 @@ import fairboil.analysis.plan.Answer;
 import fairboil.analysis.plan.Answer.Curve;
 import fairboil.analysis.plan.Basis;
 import fairboil.reports.chart.Axis.Ticks;
-import fairboil.reports.chart.Mark.Need;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark.Need;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.PlanWords;
 import java.util.ArrayList;
@@ -85,15 +85,15 @@ public final class PowerChart {
     return answer.wish().kind().isByDesign() ? "stoves of each design" : "stoves";
   }
 
-  private List<Mark> marks(Axis x) {
-    List<Mark> marks = new ArrayList<>();
+  private List<ChartMark> marks(Axis x) {
+    List<ChartMark> marks = new ArrayList<>();
     double height = PERCENT * wanted;
-    Points level = Points.of(new Spot(x.from(), height), new Spot(x.to(), height));
-    marks.add(new Mark.Line(level, Hue.GREY, Dash.DOTTED, 1.5));
+    Points level = Points.of(new ChartPoint(x.from(), height), new ChartPoint(x.to(), height));
+    marks.add(new ChartMark.Line(level, Hue.GREY, Dash.DOTTED, 1.5));
     curves.forEach(curve -> marks.add(line(curve)));
     marks.add(
-        new Mark.Label(
-            List.of(new Spot(x.from() + 0.1 * x.length(), height)),
+        new ChartMark.Label(
+            List.of(new ChartPoint(x.from() + 0.1 * x.length(), height)),
             "wanted",
             Hue.GREY,
             Weight.PLAIN,
@@ -101,13 +101,13 @@ public final class PowerChart {
     return marks;
   }
 
-  private Mark line(Curve curve) {
+  private ChartMark line(Curve curve) {
     int count = (int) Math.min(curve.odds().size(), most() - curve.fewest() + 1.0);
-    List<Spot> spots =
+    List<ChartPoint> spots =
         IntStream.range(0, Math.max(0, count))
-            .mapToObj(i -> new Spot(curve.fewest() + i, PERCENT * curve.odds().get(i)))
+            .mapToObj(i -> new ChartPoint(curve.fewest() + i, PERCENT * curve.odds().get(i)))
             .toList();
-    return new Mark.Line(Points.of(spots), hue(curve), dash(curve), LINE);
+    return new ChartMark.Line(Points.of(spots), hue(curve), dash(curve), LINE);
   }
 
   private static Hue hue(Curve curve) {

@@ -2,7 +2,7 @@ package fairboil.reports.chart.xchart;
 
 import fairboil.reports.chart.Axis;
 import fairboil.reports.chart.Axis.Ticks;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.chart.Panel;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -30,12 +30,12 @@ final class AxisWords {
   // How far a figure at the end of an axis may reach beyond the panel's box.
   private static final double OVERHANG = 10;
 
-  private final Lettering lettering;
-  private final Ink ink;
+  private final ChartLettering lettering;
+  private final ChartInk ink;
   private final Font figureFont;
   private final Font titleFont;
 
-  AxisWords(Lettering lettering, Ink ink) {
+  AxisWords(ChartLettering lettering, ChartInk ink) {
     this.lettering = lettering;
     this.ink = ink;
     this.figureFont = lettering.font(Weight.PLAIN, 12.5f);

@@ -1,9 +1,9 @@
 package fairboil.reports.chart.xchart;
 
+import fairboil.reports.chart.ChartMark;
+import fairboil.reports.chart.ChartPoint;
 import fairboil.reports.chart.Dash;
-import fairboil.reports.chart.Mark;
 import fairboil.reports.chart.Points;
-import fairboil.reports.chart.Spot;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -27,11 +27,11 @@ final class PanelChart extends XYChart {
   private final Frame frame;
   private final Ruler along;
   private final Ruler up;
-  private final List<Mark> marks;
-  private final Ink ink;
+  private final List<ChartMark> marks;
+  private final ChartInk ink;
 
   /** A chart whose plot has the corners of the frame. */
-  PanelChart(Frame frame, Ruler along, Ruler up, List<Mark> marks, Ink ink) {
+  PanelChart(Frame frame, Ruler along, Ruler up, List<ChartMark> marks, ChartInk ink) {
     super(along.pixels() + room(up), up.pixels() + room(along));
     this.frame = frame;
     this.along = along;
@@ -78,7 +78,7 @@ final class PanelChart extends XYChart {
     styler.setAxisTickPadding(0);
     styler.setAxisTickMarkLength(TICK);
     styler.setAxisTickMarksColor(ink.axis());
-    styler.setAxisTickMarksStroke(Ink.HAIR);
+    styler.setAxisTickMarksStroke(ChartInk.HAIR);
     styler.setPlotGridLinesColor(ink.grid());
     styler.setPlotGridLinesStroke(new GridStroke(room(up), up.pixels()));
     styleAlong(styler);
@@ -103,23 +103,24 @@ final class PanelChart extends XYChart {
     styler.setYAxisTickLabelsFormattingFunction(up::figure);
   }
 
-  private void add(Mark mark) {
-    if (mark instanceof Mark.Band band) {
+  private void add(ChartMark mark) {
+    if (mark instanceof ChartMark.Band band) {
       addBand(band);
-    } else if (mark instanceof Mark.Line line && !line.points().isBlank()) {
+    } else if (mark instanceof ChartMark.Line line && !line.points().isBlank()) {
       addLine(line);
-    } else if (mark instanceof Mark.Dots dots && !dots.points().isBlank()) {
+    } else if (mark instanceof ChartMark.Dots dots && !dots.points().isBlank()) {
       addDots(dots);
-    } else if (mark instanceof Mark.Moment moment) {
-      addPieces(upright(moment), ink.moment(), Ink.HAIR);
+    } else if (mark instanceof ChartMark.Moment moment) {
+      addPieces(upright(moment), ink.moment(), ChartInk.HAIR);
     }
   }
 
-  private Points upright(Mark.Moment moment) {
-    return Points.of(new Spot(moment.x(), up.axis().from()), new Spot(moment.x(), up.axis().to()));
+  private Points upright(ChartMark.Moment moment) {
+    return Points.of(
+        new ChartPoint(moment.x(), up.axis().from()), new ChartPoint(moment.x(), up.axis().to()));
   }
 
-  private void addBand(Mark.Band band) {
+  private void addBand(ChartMark.Band band) {
     if (!band.outline().isBlank()) {
       XYSeries area = series(band.outline(), XYSeriesRenderStyle.PolygonArea);
       area.setFillColor(ink.color(band.hue()));
@@ -131,13 +132,13 @@ final class PanelChart extends XYChart {
    * Adds a line, long and broken ones to be stroked in one go: XChart strokes others piece by
    * piece, which begins each dash anew and takes long.
    */
-  private void addLine(Mark.Line line) {
+  private void addLine(ChartMark.Line line) {
     Points points = line.points();
     boolean inOneGo = points.size() > 2 && (line.dash() != Dash.SOLID || points.size() > LONG);
     addPieces(
             inOneGo ? fine(points) : points,
             ink.color(line.hue()),
-            Ink.stroke(line.dash(), line.width()))
+            ChartInk.stroke(line.dash(), line.width()))
         .setSmooth(inOneGo);
   }
 
@@ -154,11 +155,11 @@ final class PanelChart extends XYChart {
    */
   private Points fine(Points points) {
     double pixel = frame.along().length() / frame.width();
-    List<Spot> fine = new ArrayList<>();
+    List<ChartPoint> fine = new ArrayList<>();
     fine.add(points.at(0));
     for (int i = 1; i < points.size(); i++) {
-      Spot from = points.at(i - 1);
-      Spot to = points.at(i);
+      ChartPoint from = points.at(i - 1);
+      ChartPoint to = points.at(i);
       double pieces = Math.ceil(Math.abs(to.x() - from.x()) / pixel);
       for (int k = 1; k < pieces; k++) {
         fine.add(between(from, to, k / pieces));
@@ -168,11 +169,12 @@ final class PanelChart extends XYChart {
     return Points.of(fine);
   }
 
-  private static Spot between(Spot from, Spot to, double share) {
-    return new Spot(from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
+  private static ChartPoint between(ChartPoint from, ChartPoint to, double share) {
+    return new ChartPoint(
+        from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
   }
 
-  private void addDots(Mark.Dots dots) {
+  private void addDots(ChartMark.Dots dots) {
     XYSeries points = series(dots.points(), XYSeriesRenderStyle.Scatter);
     points.setMarker(GlyphMarker.of(dots, ink));
   }

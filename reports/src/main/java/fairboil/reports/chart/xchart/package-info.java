@@ -6,9 +6,9 @@
  * shared out by {@code Frame}. XChart draws its grid and axes and every band, line and point on it
  * ({@code PanelChart}); where it is to mark axes it is told by a {@code Ruler}. Words are written
  * over them, because who writes them must know how wide they are: figures and titles ({@code
- * AxisWords}), labels ({@code Labels}), moments ({@code MomentLanes}), title and key of a sheet
- * ({@code SheetHeader}). Text is set in the bundled DejaVu Sans ({@code Typeface}), so that
+ * AxisWords}), labels ({@code DirectLabels}), moments ({@code MomentLanes}), title and key of a
+ * sheet ({@code SheetHeader}). Text is set in the bundled DejaVu Sans ({@code Typeface}), so that
  * pictures do not depend on the fonts of the machine. A sheet is painted by {@code SheetPainter},
- * in colours or greys ({@code Ink}), onto a picture or a PDF ({@code ChartPdf}).
+ * in colours or greys ({@code ChartInk}), onto a picture or a PDF ({@code ChartPdf}).
  */
 package fairboil.reports.chart.xchart;

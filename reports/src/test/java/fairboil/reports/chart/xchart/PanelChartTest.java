@@ -7,15 +7,15 @@ import fairboil.reports.chart.Axis;
 import fairboil.reports.chart.Axis.Ticks;
 import fairboil.reports.chart.Box;
 import fairboil.reports.chart.ChartException;
+import fairboil.reports.chart.ChartMark;
+import fairboil.reports.chart.ChartMark.Fill;
+import fairboil.reports.chart.ChartPoint;
 import fairboil.reports.chart.Dash;
 import fairboil.reports.chart.Glyph;
 import fairboil.reports.chart.Hue;
-import fairboil.reports.chart.Mark;
-import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.chart.Panel;
 import fairboil.reports.chart.Points;
 import fairboil.reports.chart.Sheet;
-import fairboil.reports.chart.Spot;
 import fairboil.reports.chart.Tint;
 import java.awt.geom.Line2D;
 import java.awt.image.BufferedImage;
@@ -36,7 +36,7 @@ class PanelChartTest {
   private static final int FOOT = 52;
   private static final int EDGE = 18;
   private static final int SHARP = 2;
-  private static final Ink INK = Ink.of(Tint.COLOUR);
+  private static final ChartInk INK = ChartInk.of(Tint.COLOUR);
   // Halves of a pixel are rounded either way.
   private static final Comparator<Double> A_PIXEL_APART =
       (one, other) -> Math.abs(one - other) <= 1 ? 0 : Double.compare(one, other);
@@ -48,7 +48,9 @@ class PanelChartTest {
   @ParameterizedTest
   @CsvSource({"1, -100, 0", "1, 150, 0", "2, 0, -1", "3, 200, -1", "10, 37.5, -8"})
   void pointsLieWhereTheAxesSay(int rows, double x, double y) throws ChartException {
-    Mark dot = new Mark.Dots(Points.of(new Spot(x, y)), Hue.VERMILION, Glyph.CIRCLE, Fill.FULL, 12);
+    ChartMark dot =
+        new ChartMark.Dots(
+            Points.of(new ChartPoint(x, y)), Hue.VERMILION, Glyph.CIRCLE, Fill.FULL, 12);
     Panel panel =
         new Panel(
             new Box(0, 0, 400, rows * ROW + FOOT + 2 * EDGE),
@@ -63,7 +65,7 @@ class PanelChartTest {
     assertThat(frame.height()).isBetween(rows * ROW - 1.0, rows * ROW + 20.0);
 
     BufferedImage image = image(panel);
-    Spot centre = centreOfReds(image);
+    ChartPoint centre = centreOfReds(image);
     assertThat(centre.x()).isCloseTo(frame.x(x), within(0.5));
     assertThat(centre.y()).isCloseTo(frame.y(y), within(0.5));
   }
@@ -75,21 +77,21 @@ class PanelChartTest {
         .image(new Sheet("", "", List.of(), List.of(panel), width, height, SHARP));
   }
 
-  private static Spot centreOfReds(BufferedImage image) {
-    List<Spot> reds = reds(image);
+  private static ChartPoint centreOfReds(BufferedImage image) {
+    List<ChartPoint> reds = reds(image);
     assertThat(reds).hasSizeGreaterThan(100);
-    return new Spot(
-        reds.stream().mapToDouble(Spot::x).average().orElseThrow(),
-        reds.stream().mapToDouble(Spot::y).average().orElseThrow());
+    return new ChartPoint(
+        reds.stream().mapToDouble(ChartPoint::x).average().orElseThrow(),
+        reds.stream().mapToDouble(ChartPoint::y).average().orElseThrow());
   }
 
   /** The middles of red pixels, in CSS pixels. */
-  private static List<Spot> reds(BufferedImage image) {
-    List<Spot> reds = new ArrayList<>();
+  private static List<ChartPoint> reds(BufferedImage image) {
+    List<ChartPoint> reds = new ArrayList<>();
     for (int y = 0; y < image.getHeight(); y++) {
       for (int x = 0; x < image.getWidth(); x++) {
         if (isRed(image.getRGB(x, y))) {
-          reds.add(new Spot((x + 0.5) / SHARP, (y + 0.5) / SHARP));
+          reds.add(new ChartPoint((x + 0.5) / SHARP, (y + 0.5) / SHARP));
         }
       }
     }
@@ -114,7 +116,7 @@ class PanelChartTest {
     "CLOCK, 0, 300"
   })
   void gridLinesLieAtTheFigures(Ticks ticks, double from, double to) throws ChartException {
-    AxisWords words = new AxisWords(new Lettering(Typeface.load()), INK);
+    AxisWords words = new AxisWords(new ChartLettering(Typeface.load()), INK);
     Axis axis = new Axis("", from, to, ticks);
     for (int size : List.of(110, 165, 240, 420, 900)) {
       Panel panel = panel(size, axis, List.of());
@@ -136,7 +138,7 @@ class PanelChartTest {
     }
   }
 
-  private static Panel panel(int size, Axis axis, List<Mark> marks) {
+  private static Panel panel(int size, Axis axis, List<ChartMark> marks) {
     return new Panel(new Box(0, 0, size, size), "", "", axis, axis, EDGE, 0, marks);
   }
 
@@ -169,19 +171,20 @@ class PanelChartTest {
   void brokenLinesRunStraightFromPlaceToPlace() throws ChartException {
     Points corners = Points.of(new double[] {5, 45, 50, 55, 90}, new double[] {10, 90, 20, 20, 60});
     for (Dash dash : List.of(Dash.DASHED, Dash.DOTTED)) {
-      Panel panel = panel(420, PERCENT, List.of(new Mark.Line(corners, Hue.VERMILION, dash, 2)));
+      Panel panel =
+          panel(420, PERCENT, List.of(new ChartMark.Line(corners, Hue.VERMILION, dash, 2)));
       Frame frame = Frame.of(panel);
-      for (Spot red : reds(image(panel))) {
+      for (ChartPoint red : reds(image(panel))) {
         assertThat(distance(red, corners, frame)).isLessThan(1.5);
       }
     }
   }
 
-  private static double distance(Spot place, Points corners, Frame frame) {
+  private static double distance(ChartPoint place, Points corners, Frame frame) {
     double least = Double.MAX_VALUE;
     for (int i = 1; i < corners.size(); i++) {
-      Spot from = corners.at(i - 1);
-      Spot to = corners.at(i);
+      ChartPoint from = corners.at(i - 1);
+      ChartPoint to = corners.at(i);
       least =
           Math.min(
               least,
@@ -201,7 +204,7 @@ class PanelChartTest {
   void dashesRunOnOverPlaces() throws ChartException {
     double[] x = IntStream.rangeClosed(0, 99).asDoubleStream().toArray();
     double[] y = DoubleStream.generate(() -> 50).limit(x.length).toArray();
-    Mark line = new Mark.Line(Points.of(x, y), Hue.VERMILION, Dash.DASHED, 2);
+    ChartMark line = new ChartMark.Line(Points.of(x, y), Hue.VERMILION, Dash.DASHED, 2);
     Panel panel = panel(420, PERCENT, List.of(line));
     Frame frame = Frame.of(panel);
     BufferedImage image = image(panel);
@@ -221,9 +224,9 @@ class PanelChartTest {
     Axis bare = new Axis("", 0, 100, Ticks.NONE);
     double[] x = IntStream.rangeClosed(0, 200).mapToDouble(i -> i / 2.0).toArray();
     double[] y = DoubleStream.generate(() -> 50).limit(x.length).toArray();
-    Mark line = new Mark.Line(Points.of(x, y), Hue.VERMILION, Dash.SOLID, 10);
-    Spot middle = new Spot(50, 50);
-    Mark dot = new Mark.Dots(Points.of(middle), Hue.BLUE, Glyph.SQUARE, Fill.FULL, 8);
+    ChartMark line = new ChartMark.Line(Points.of(x, y), Hue.VERMILION, Dash.SOLID, 10);
+    ChartPoint middle = new ChartPoint(50, 50);
+    ChartMark dot = new ChartMark.Dots(Points.of(middle), Hue.BLUE, Glyph.SQUARE, Fill.FULL, 8);
     Panel panel = panel(new Box(0, 0, 108, 40), bare, List.of(line, dot));
     Frame frame = Frame.of(panel);
     int centreX = (int) (SHARP * frame.x(50));
@@ -234,7 +237,7 @@ class PanelChartTest {
     assertThat(image(turned).getRGB(centreX, centreY)).isEqualTo(INK.color(Hue.VERMILION).getRGB());
   }
 
-  private static Panel panel(Box box, Axis axis, List<Mark> marks) {
+  private static Panel panel(Box box, Axis axis, List<ChartMark> marks) {
     return new Panel(box, "", "", axis, axis, 0, 0, marks);
   }
 }
