@@ -9,7 +9,7 @@ import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.chart.DesignStyles.Style;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
-import fairboil.reports.words.Residuals;
+import fairboil.reports.words.EffectResiduals;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,7 +24,7 @@ final class ResidualChart {
   private static final double MEAN = 12;
 
   private final HoleEffect effect;
-  private final Residuals residuals;
+  private final EffectResiduals residuals;
   private final DesignStyles styles;
   private final Shown across;
   private final Shown up;
@@ -32,7 +32,7 @@ final class ResidualChart {
 
   ResidualChart(HoleEffect effect, DesignStyles styles, Display display, Format format) {
     this.effect = effect;
-    this.residuals = Residuals.of(effect);
+    this.residuals = EffectResiduals.of(effect);
     this.styles = styles;
     this.across = new Shown(display, Dimension.LENGTH);
     this.up = new Shown(display, effect.response().dimension().ofDifference());

@@ -9,8 +9,8 @@ import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.TableView;
+import fairboil.reports.words.EffectResiduals;
 import fairboil.reports.words.EffectWords;
-import fairboil.reports.words.Residuals;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +37,7 @@ final class EffectCharts {
   }
 
   private static TableView residuals(Materials from, HoleEffect effect, Picture picture) {
-    Residuals residuals = Residuals.of(effect);
+    EffectResiduals residuals = EffectResiduals.of(effect);
     Dimension dimension = effect.response().dimension().ofDifference();
     return TableView.list(
         Charts.id(picture) + "-data",

@@ -13,18 +13,18 @@ final class DiscFile {
   private static final double TOP = Booklet.MARGIN + 24;
 
   private final Booklet booklet;
-  private final Head head;
+  private final FormHead head;
   private final Disc disc;
   private final String owners;
 
-  private DiscFile(Booklet booklet, Head head, Disc disc, String owners) {
+  private DiscFile(Booklet booklet, FormHead head, Disc disc, String owners) {
     this.booklet = booklet;
     this.head = head;
     this.disc = disc;
     this.owners = owners;
   }
 
-  static byte[] of(Head head, Disc disc, String owners, Typefaces typefaces) {
+  static byte[] of(FormHead head, Disc disc, String owners, Typefaces typefaces) {
     return Booklet.of(
         head,
         typefaces,

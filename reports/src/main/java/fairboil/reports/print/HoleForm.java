@@ -32,17 +32,17 @@ final class HoleForm {
       List.of(HolesSheet.X, HolesSheet.Y, HolesSheet.ANGLE, HolesSheet.RADIUS, HolesSheet.DIAMETER);
 
   private final Booklet booklet;
-  private final Head head;
+  private final FormHead head;
   private final Owners owners;
 
-  private HoleForm(Booklet booklet, Head head, Owners owners) {
+  private HoleForm(Booklet booklet, FormHead head, Owners owners) {
     this.booklet = booklet;
     this.head = head;
     this.owners = owners;
   }
 
   /** The forms of all builds that have rings, or empty if none has. */
-  static Optional<byte[]> of(Head head, Study study, Typefaces typefaces) {
+  static Optional<byte[]> of(FormHead head, Study study, Typefaces typefaces) {
     Owners owners = new Owners(study);
     List<Build> builds =
         study.builds().stream().filter(build -> !owners.of(build).isEmpty()).toList();

@@ -58,9 +58,9 @@ public final class Prints {
   }
 
   private void draw() {
-    Head run = head("Run sheet");
+    FormHead run = head("Run sheet");
     add("run-sheet", run, RunSheet.of(run, study, typefaces));
-    Head holes = head("Reading the holes");
+    FormHead holes = head("Reading the holes");
     HoleForm.of(holes, study, typefaces).ifPresent(pdf -> add("hole-form", holes, pdf));
     Owners owners = new Owners(study);
     owners.walls().forEach(this::strip);
@@ -80,7 +80,7 @@ public final class Prints {
         .filter(this::hasUsableWrap)
         .ifPresent(
             plan -> {
-              Head head = head("Measuring strip: ring " + ring.name() + RingWords.air(plan));
+              FormHead head = head("Measuring strip: ring " + ring.name() + RingWords.air(plan));
               byte[] pdf = StripFile.of(head, plan, group.words(), typefaces);
               add("strip-" + ring.name() + owner(ring), head, pdf);
             });
@@ -129,7 +129,7 @@ public final class Prints {
     Disc.of(plans, findings)
         .ifPresent(
             disc -> {
-              Head head = head("Base disc: " + group.title());
+              FormHead head = head("Base disc: " + group.title());
               byte[] pdf = DiscFile.of(head, disc, group.words(), typefaces);
               add("base-disc" + owner(group.rings().get(0)), head, pdf);
             });
@@ -142,11 +142,11 @@ public final class Prints {
     return owner.map(name -> "-" + name).orElse("");
   }
 
-  private Head head(String title) {
-    return new Head(paper, title, study.name());
+  private FormHead head(String title) {
+    return new FormHead(paper, title, study.name());
   }
 
-  private void add(String wish, Head head, byte[] pdf) {
+  private void add(String wish, FormHead head, byte[] pdf) {
     drawn.add(new Printed(wish, head.title(), pdf));
   }
 

@@ -21,7 +21,7 @@ final class RunSheet {
   private final Row settings;
   private final Flow flow;
 
-  private RunSheet(Booklet booklet, Head head, Row settings) {
+  private RunSheet(Booklet booklet, FormHead head, Row settings) {
     this.booklet = booklet;
     this.settings = settings;
     this.flow =
@@ -33,7 +33,7 @@ final class RunSheet {
                 + " stopwatch.csv. Write the unit beside a number if it is not the one printed.");
   }
 
-  static byte[] of(Head head, Study study, Typefaces typefaces) {
+  static byte[] of(FormHead head, Study study, Typefaces typefaces) {
     return Booklet.of(
         head, typefaces, booklet -> new RunSheet(booklet, head, study.settings()).draw());
   }

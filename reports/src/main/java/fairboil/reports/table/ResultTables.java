@@ -14,8 +14,8 @@ public final class ResultTables {
   /** The tables of the results, in the order in which people read them. */
   public static List<ResultTable> of(Results results) {
     return List.of(
-        RunTable.SCHEMA.of(results.runs()),
-        BuildTable.SCHEMA.of(results.builds()),
+        RunsTable.SCHEMA.of(results.runs()),
+        BuildsTable.SCHEMA.of(results.builds()),
         HoleTables.HOLES.of(HoleTables.holes(results.rings())),
         HoleTables.HOLE_ERROR.of(results.rings()),
         EffectTable.SCHEMA.of(EffectTable.terms(results.holeEffects())),
