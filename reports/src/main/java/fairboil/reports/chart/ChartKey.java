@@ -65,8 +65,6 @@ public record ChartKey(
 
   @Override
   public int hashCode() {
-    return ((kind.ordinal() * 31 + measure.map(Enum::ordinal).orElse(-1)) * 31 + ring.hashCode())
-            * 31
-        + run.hashCode();
+    return Objects.hash(kind, measure, ring, run);
   }
 }
