@@ -28,9 +28,9 @@ public final class XChartPainter implements Painter, Press {
   private final Map<Tint, SheetPainter> painters = new EnumMap<>(Tint.class);
 
   private XChartPainter(Typeface typeface) {
-    Lettering lettering = new Lettering(typeface);
+    ChartLettering lettering = new ChartLettering(typeface);
     for (Tint tint : Tint.values()) {
-      painters.put(tint, new SheetPainter(lettering, Ink.of(tint)));
+      painters.put(tint, new SheetPainter(lettering, ChartInk.of(tint)));
     }
   }
 
@@ -109,7 +109,7 @@ public final class XChartPainter implements Painter, Press {
           RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
       g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
       g.scale(scale, scale);
-      g.setColor(Ink.PAPER);
+      g.setColor(ChartInk.PAPER);
       g.fillRect(0, 0, sheet.width(), sheet.height() + 1);
       tips.addAll(painter.paint(g, sheet));
     } finally {
