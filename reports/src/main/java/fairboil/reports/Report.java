@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -100,7 +101,7 @@ final class Report {
     if (picture.kind() != Picture.Kind.RUN) {
       ofStudy.add(picture);
     } else if (runsStandBeside) {
-      writeBeside(unwritten.get(picture.subject()), Optional.of(picture));
+      writeBeside(Objects.requireNonNull(unwritten.get(picture.subject())), Optional.of(picture));
     } else {
       ofRuns.put(picture.subject(), picture);
     }

@@ -5,6 +5,7 @@ import fairboil.ingest.sheet.Build;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The runs of one build together.
@@ -21,5 +22,10 @@ public record BuildResult(Build build, int runs, int boiled, Map<Measure, Summar
   public BuildResult {
     summaries =
         summaries.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(summaries));
+  }
+
+  /** The summary of a measure of which a run has a figure that counts. */
+  public Summary summary(Measure measure) {
+    return Objects.requireNonNull(summaries.get(measure));
   }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
+import org.jspecify.annotations.Nullable;
 
 /** Summarises the runs of each build. */
 public final class BuildSummaries {
@@ -30,7 +31,7 @@ public final class BuildSummaries {
         .toList();
   }
 
-  private static BuildResult result(Build build, RunGroup runs, double confidence) {
+  private static BuildResult result(Build build, @Nullable RunGroup runs, double confidence) {
     if (runs == null) {
       return new BuildResult(build, 0, 0, Map.of());
     }

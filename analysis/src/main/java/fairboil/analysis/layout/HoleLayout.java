@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -45,7 +46,7 @@ public final class HoleLayout {
     Map<String, List<IntendedRing>> walls = new LinkedHashMap<>();
     Map<String, List<IntendedRing>> bases = new LinkedHashMap<>();
     for (String name : inSheetOrder(holes)) {
-      List<IntendedRing> plans = plans(build, name, holes.get(name));
+      List<IntendedRing> plans = plans(build, name, Objects.requireNonNull(holes.get(name)));
       if (!plans.isEmpty()) {
         (plans.get(0).isOnBase() ? bases : walls).put(name, plans);
       }
@@ -70,12 +71,18 @@ public final class HoleLayout {
     double sigma = study.settingsOf(build.key()).get(Settings.HOLE_READING_UNCERTAINTY).value();
     walls.forEach(
         (name, plans) ->
-            WallRing.of(build.key(), plans.get(0), holes.get(name), sigma, findings)
+            WallRing.of(
+                    build.key(),
+                    plans.get(0),
+                    Objects.requireNonNull(holes.get(name)),
+                    sigma,
+                    findings)
                 .ifPresent(results::add));
     Map<String, List<Hole>> onBase = new LinkedHashMap<>();
     bases.keySet().forEach(name -> onBase.put(name, holes.get(name)));
     results.addAll(new Base(build.key(), sigma, findings).rings(bases, onBase));
-    results.forEach(result -> reportMissing(result, holes.get(result.ring()).get(0)));
+    results.forEach(
+        result -> reportMissing(result, Objects.requireNonNull(holes.get(result.ring())).get(0)));
     return results;
   }
 

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the table in a log. The separator is the one that gives most rows the same number of cells,
@@ -47,7 +48,7 @@ final class ShapeFinder {
     return best == null ? Optional.empty() : best.shape();
   }
 
-  private boolean isBetterThan(ShapeFinder best) {
+  private boolean isBetterThan(@Nullable ShapeFinder best) {
     return score > 0 && (best == null || score > best.score * 1.02);
   }
 
