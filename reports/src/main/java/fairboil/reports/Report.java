@@ -25,6 +25,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -156,7 +157,7 @@ final class Report {
     }
     Key run = picture.key().run().orElseThrow();
     if (runsStandBeside) {
-      writeBeside(unwritten.get(run), Optional.of(picture));
+      writeBeside(Objects.requireNonNull(unwritten.get(run)), Optional.of(picture));
     } else {
       ofRuns.put(run, picture);
     }

@@ -138,7 +138,11 @@ public final class Claims {
           claim, measure, Optional.of(statement), Optional.of(evidence), Optional.empty());
     } catch (Refusal refusal) {
       return new Prepared(
-          claim, measure, Optional.empty(), Optional.empty(), Optional.of(refusal.getMessage()));
+          claim,
+          measure,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.ofNullable(refusal.getMessage()));
     }
   }
 

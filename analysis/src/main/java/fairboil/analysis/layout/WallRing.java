@@ -6,6 +6,7 @@ import fairboil.ingest.sheet.HolesSheet;
 import fairboil.ingest.sheet.Key;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -169,7 +170,7 @@ final class WallRing {
         }
       }
     }
-    return best;
+    return Objects.requireNonNull(best);
   }
 
   private Fit fit(Numbering numbering, int direction) {

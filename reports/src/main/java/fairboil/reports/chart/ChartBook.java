@@ -27,6 +27,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -355,7 +356,10 @@ public final class ChartBook {
 
   private Drawn buildsSheet(
       Measure measure, List<BuildResult> some, Map<Key, double[]> burns, Format format) {
-    int runs = some.stream().mapToInt(build -> burns.get(build.build().key()).length).sum();
+    int runs =
+        some.stream()
+            .mapToInt(build -> Objects.requireNonNull(burns.get(build.build().key())).length)
+            .sum();
     Caption caption = buildCaptions.builds(measure, some, runs);
     BuildsChart chart =
         new BuildsChart(

@@ -119,7 +119,7 @@ final class StudyCharts {
   }
 
   private static List<CellView> row(Materials from, BuildResult build, Measure measure) {
-    Summary summary = build.summaries().get(measure);
+    Summary summary = build.summary(measure);
     Dimension dimension = measure.dimension();
     double coarseness = FigureCells.coarseness(summary.interval());
     return List.of(

@@ -74,10 +74,6 @@ final class Booklet {
     document.getDocumentCatalog().setViewerPreferences(preferences);
   }
 
-  Paper paper() {
-    return paper;
-  }
-
   Lettering lettering() {
     return lettering;
   }
