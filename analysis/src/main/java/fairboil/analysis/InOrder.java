@@ -88,11 +88,12 @@ public final class InOrder {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("the work was interrupted", interrupted);
     } catch (ExecutionException failed) {
-      throw unchecked(failed.getCause());
+      throw unchecked(failed);
     }
   }
 
-  private static RuntimeException unchecked(Throwable cause) {
+  private static RuntimeException unchecked(ExecutionException failed) {
+    Throwable cause = failed.getCause();
     if (cause instanceof Error error) {
       throw error;
     }

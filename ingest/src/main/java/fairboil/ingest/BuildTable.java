@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -46,7 +47,7 @@ final class BuildTable {
               "there is a build “"
                   + name
                   + "” on line "
-                  + builds.get(name).row().place().line().orElse(0)
+                  + Objects.requireNonNull(builds.get(name)).row().place().line().orElse(0)
                   + " already, so this row was set aside",
               "give each build its own name"));
       return;

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** The holes of a study as measured, each in a ring that its build has. */
@@ -78,7 +79,7 @@ final class HoleTable {
   }
 
   private Finding unknownRing(String pair, String rows) {
-    String ring = ringOf.get(pair);
+    String ring = Objects.requireNonNull(ringOf.get(pair));
     Map<String, String> cells = new LinkedHashMap<>();
     cells.put("ring", ring);
     cells.put("holes", "");

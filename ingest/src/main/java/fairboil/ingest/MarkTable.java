@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** The stopwatch marks of a study, each of a run that the study has. */
@@ -83,7 +84,7 @@ final class MarkTable {
   }
 
   private Finding unknownRun(String shown, String rows) {
-    Row row = strangerRow.get(shown);
+    Row row = Objects.requireNonNull(strangerRow.get(shown));
     String name = row.get(StopwatchSheet.RUN);
     Optional<String> build = row.value(StopwatchSheet.BUILD);
     Optional<Place> aside = runs.aside(name);

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -68,7 +69,7 @@ final class PooledBuilds {
   }
 
   private Optional<Build> find(String folder, String name) {
-    return studies.get(folder).build(new Key(folder, name));
+    return Objects.requireNonNull(studies.get(folder)).build(new Key(folder, name));
   }
 
   private void tellUnmarked(String name, List<String> marked) {
@@ -135,7 +136,7 @@ final class PooledBuilds {
 
   /** The folder whose rings and holes of a shared stove are used: the first that measured it. */
   private Key home(String name) {
-    List<String> folders = foldersOfShared.get(name);
+    List<String> folders = Objects.requireNonNull(foldersOfShared.get(name));
     String home =
         folders.stream()
             .filter(folder -> hasHoles(new Key(folder, name)))
@@ -145,7 +146,8 @@ final class PooledBuilds {
   }
 
   private boolean hasHoles(Key build) {
-    return studies.get(build.study()).holes().stream().anyMatch(hole -> hole.build().equals(build));
+    return Objects.requireNonNull(studies.get(build.study())).holes().stream()
+        .anyMatch(hole -> hole.build().equals(build));
   }
 
   private void join() {
@@ -154,7 +156,8 @@ final class PooledBuilds {
         Key key = key(build.key());
         Row.Builder row = build.row().copy();
         if (isShared(build.key())) {
-          foldersOfShared.get(key.name()).forEach(folder -> fillIn(row, folder, build));
+          Objects.requireNonNull(foldersOfShared.get(key.name()))
+              .forEach(folder -> fillIn(row, folder, build));
         }
         builds.putIfAbsent(key, new Build(key, row.build()));
       }
@@ -187,7 +190,7 @@ final class PooledBuilds {
   }
 
   private boolean isFirst(Key shared) {
-    return foldersOfShared.get(shared.name()).get(0).equals(shared.study());
+    return Objects.requireNonNull(foldersOfShared.get(shared.name())).get(0).equals(shared.study());
   }
 
   /** The key of a build in the pool. */
@@ -231,7 +234,7 @@ final class PooledBuilds {
       if (isShared(build.key()) && !home.equals(build.key()) && ring.isOf(build)) {
         Build there = find(home.study(), home.name()).orElseThrow();
         List<Ring> alike =
-            studies.get(home.study()).rings().stream()
+            Objects.requireNonNull(studies.get(home.study())).rings().stream()
                 .filter(other -> other.name().equals(ring.name()) && other.isOf(there))
                 .toList();
         boolean same =

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -89,7 +90,9 @@ final class PooledClaims {
 
   private String buildInPool(String folder, String name) {
     Key key = new Key(folder, name);
-    return studies.get(folder).build(key).isPresent() ? builds.key(key).name() : name;
+    return Objects.requireNonNull(studies.get(folder)).build(key).isPresent()
+        ? builds.key(key).name()
+        : name;
   }
 
   /**

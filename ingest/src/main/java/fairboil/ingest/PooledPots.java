@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -90,7 +91,9 @@ final class PooledPots {
             pot ->
                 studies.values().stream()
                     .map(study -> new Key(study.name(), name))
-                    .filter(key -> !studies.get(key.study()).pot(key).isPresent())
+                    .filter(
+                        key ->
+                            !Objects.requireNonNull(studies.get(key.study())).pot(key).isPresent())
                     .forEach(key -> pots.add(new Pot(key, pot.row()))));
   }
 

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -112,7 +113,7 @@ final class PooledRuns {
 
   /** A run as its own folder knows it. */
   Run original(Key key) {
-    return originals.get(key);
+    return Objects.requireNonNull(originals.get(key));
   }
 
   List<Finding> findings() {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.BiFunction;
 
 /** Says once, at its first place, what is wrong with a name that many rows give. */
@@ -28,7 +29,7 @@ final class Repeats {
 
   /** Where a name was given first. */
   Place first(String name) {
-    return places.get(name).get(0);
+    return Objects.requireNonNull(places.get(name)).get(0);
   }
 
   private static String rows(int count) {

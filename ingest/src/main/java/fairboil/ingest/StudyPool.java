@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /**
@@ -125,7 +126,7 @@ public final class StudyPool {
     int slash = file.name().indexOf('/');
     SourceFile inside =
         new SourceFile(file.name().substring(slash + 1), file.bytes(), file.sha256());
-    return inputs.get(file.name().substring(0, slash)).open(inside);
+    return Objects.requireNonNull(inputs.get(file.name().substring(0, slash))).open(inside);
   }
 
   private LogOpener opener(PooledRuns runs) {
@@ -141,7 +142,7 @@ public final class StudyPool {
       }
 
       private LogOpener of(Run run) {
-        return logs.get(run.key().study());
+        return Objects.requireNonNull(logs.get(run.key().study()));
       }
     };
   }

@@ -96,7 +96,7 @@ public final class StudyReader {
         return new OpenedStudy(sheets, logs, inside::reopen);
       }
     } catch (UnreadableException e) {
-      throw new StudyException(e.getMessage(), e);
+      throw new StudyException(e.finding().toString(), e);
     }
   }
 

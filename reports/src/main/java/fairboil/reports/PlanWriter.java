@@ -5,6 +5,7 @@ import fairboil.analysis.fault.Fault;
 import fairboil.analysis.fault.Faults;
 import fairboil.analysis.plan.Answer;
 import fairboil.analysis.plan.Plan;
+import fairboil.analysis.plan.Wish;
 import fairboil.ingest.finding.Place;
 import fairboil.reports.chart.ChartException;
 import fairboil.reports.chart.Painter;
@@ -22,8 +23,9 @@ import fairboil.reports.template.PlannedRun;
 import fairboil.reports.template.RunsToFill;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Puts the page, tables and running order of a plan into an output folder. */
@@ -55,9 +57,9 @@ public final class PlanWriter {
   }
 
   private void write(Painter painter) throws IOException {
-    List<Picture> pictures = new ArrayList<>();
-    for (int i = 0; i < plan.answers().size(); i++) {
-      pictures.add(picture(i, painter));
+    Map<Wish.Kind, Picture> pictures = new EnumMap<>(Wish.Kind.class);
+    for (Answer answer : plan.answers()) {
+      pictures.put(answer.wish().kind(), picture(answer, pictures.size() + 1, painter));
     }
     contain("index.html", new PlanPage(results, plan, pictures, Program.version())::write);
     List<ResultTable> tables =
@@ -94,11 +96,8 @@ public final class PlanWriter {
   }
 
   /** The chart of a wish, added to the folder, or what stands in its place. */
-  private Picture picture(int index, Painter painter) throws IOException {
-    Answer answer = plan.answers().get(index);
-    int number = index + 1;
+  private Picture picture(Answer answer, int number, Painter painter) throws IOException {
     double power = plan.asked().power();
-    String name = "power-" + number;
     Optional<Picture> picture =
         faults.contain(
             "the chart of wish " + number,
@@ -107,6 +106,6 @@ public final class PlanWriter {
     if (picture.isPresent()) {
       folder.add("charts/" + picture.get().name() + ".png", out -> out.write(picture.get().png()));
     }
-    return picture.orElseGet(() -> Picture.lost(Picture.Kind.POWER, name, name));
+    return picture.orElseGet(() -> PowerChart.lost(number));
   }
 }

@@ -5,6 +5,7 @@ import fairboil.analysis.fault.Fault;
 import fairboil.analysis.fault.Faults;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.chart.ChartBook;
 import fairboil.reports.chart.Painter;
@@ -24,6 +25,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -39,9 +41,9 @@ final class Report {
   private final boolean runsStandBeside;
   private final Page runPages;
   private final RunNames names;
-  private final Map<String, RunResult> unwritten = new LinkedHashMap<>();
+  private final Map<Key, RunResult> unwritten = new LinkedHashMap<>();
   private final List<Picture> ofStudy = new ArrayList<>();
-  private final Map<String, Picture> ofRuns = new LinkedHashMap<>();
+  private final Map<Key, Picture> ofRuns = new LinkedHashMap<>();
   private final Faults faults = new Faults();
 
   Report(Results results, OutputFolder folder) {
@@ -52,7 +54,7 @@ final class Report {
     this.runsStandBeside = withoutPictures.runsStandBeside();
     this.runPages = Page.of(withoutPictures, faults);
     this.names = RunNames.of(results);
-    results.runs().forEach(run -> unwritten.put(run.run().key().name(), run));
+    results.runs().forEach(run -> unwritten.put(run.run().key(), run));
   }
 
   /** Writes everything but that at which the program fails, and tells what that is. */
@@ -151,15 +153,18 @@ final class Report {
     }
     if (picture.kind() != Picture.Kind.RUN) {
       ofStudy.add(picture);
-    } else if (runsStandBeside) {
-      writeBeside(unwritten.get(picture.subject()), Optional.of(picture));
+      return;
+    }
+    Key run = picture.key().run().orElseThrow();
+    if (runsStandBeside) {
+      writeBeside(Objects.requireNonNull(unwritten.get(run)), Optional.of(picture));
     } else {
-      ofRuns.put(picture.subject(), picture);
+      ofRuns.put(run, picture);
     }
   }
 
   private void writeBeside(RunResult run, Optional<Picture> trace) throws IOException {
-    unwritten.remove(run.run().key().name());
+    unwritten.remove(run.run().key());
     write(
         "the page of run " + run.run().key(),
         names.file(run),
@@ -168,6 +173,6 @@ final class Report {
   }
 
   private Optional<Picture> trace(RunResult run) {
-    return Optional.ofNullable(ofRuns.get(run.run().key().name()));
+    return Optional.ofNullable(ofRuns.get(run.run().key()));
   }
 }

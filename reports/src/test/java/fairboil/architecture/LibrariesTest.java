@@ -5,7 +5,10 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPac
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
+import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass.Predicates;
+import com.tngtech.archunit.core.domain.properties.HasName;
+import com.tngtech.archunit.core.domain.properties.HasOwner;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -54,6 +57,27 @@ final class LibrariesTest {
 
   @ArchTest
   static final ArchRule xchart = only("org.knowm.xchart..", "fairboil.reports.chart.xchart..");
+
+  /**
+   * What stands for a value is drawn by XChart; what is drawn besides is a marker that XChart puts
+   * in place, the key, leaders of moments, and paper behind words.
+   */
+  @ArchTest
+  static final ArchRule marksOfCharts =
+      noClasses()
+          .that()
+          .resideInAPackage("fairboil.reports.chart..")
+          .and()
+          .haveNameNotMatching(
+              ".*\\.(GlyphMarker|SheetHeader|MomentLanes|DirectLabels|PanelPainter)(\\$.*)?")
+          .should()
+          .callMethodWhere(
+              JavaCall.Predicates.target(
+                      HasOwner.Predicates.With.owner(Predicates.assignableTo("java.awt.Graphics")))
+                  .and(
+                      JavaCall.Predicates.target(
+                          HasName.Predicates.nameMatching(
+                              "draw|fill|draw(Line|Rect|Oval|Arc|Polyline|Polygon)|fill(Oval|Arc|Polygon)"))));
 
   @ArchTest static final ArchRule pngencoder = only("com.pngencoder..", "fairboil.reports.chart..");
 

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import fairboil.analysis.fault.Faults;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.reports.chart.ChartBook;
-import fairboil.reports.chart.Mark;
+import fairboil.reports.chart.ChartMark;
 import fairboil.reports.chart.Panel;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.chart.Points;
@@ -48,7 +48,7 @@ final class DemoHeatChartsTest {
     SHEETS.putIfAbsent(picture.kind(), sheets.get(sheets.size() - 1));
   }
 
-  private static <T extends Mark> List<T> marks(Panel panel, Class<T> kind) {
+  private static <T extends ChartMark> List<T> marks(Panel panel, Class<T> kind) {
     return panel.marks().stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
@@ -57,9 +57,9 @@ final class DemoHeatChartsTest {
   void whatIsLeftOverIsReadingLessBalance() {
     Panel water = SHEETS.get(Picture.Kind.HEAT_BALANCE).panels().get(0);
     Panel rest = SHEETS.get(Picture.Kind.HEAT_BALANCE).panels().get(1);
-    List<Mark.Dots> readings = marks(water, Mark.Dots.class);
-    List<Mark.Line> lines = marks(water, Mark.Line.class);
-    List<Mark.Dots> residuals = marks(rest, Mark.Dots.class);
+    List<ChartMark.Dots> readings = marks(water, ChartMark.Dots.class);
+    List<ChartMark.Line> lines = marks(water, ChartMark.Line.class);
+    List<ChartMark.Dots> residuals = marks(rest, ChartMark.Dots.class);
 
     assertThat(readings).as("heating and cooling").hasSize(2);
     for (int part = 0; part < readings.size(); part++) {
@@ -80,10 +80,10 @@ final class DemoHeatChartsTest {
   void sharesOfOneResultAddUpToAHundred() {
     Panel panel = SHEETS.get(Picture.Kind.BUDGET).panels().get(0);
     List<Double> sums = new ArrayList<>();
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Row row && row.right().startsWith("u = ")) {
+    for (ChartMark mark : panel.marks()) {
+      if (mark instanceof ChartMark.Row row && row.right().startsWith("u = ")) {
         sums.add(0.0);
-      } else if (mark instanceof Mark.Band bar) {
+      } else if (mark instanceof ChartMark.Band bar) {
         sums.set(sums.size() - 1, sums.get(sums.size() - 1) + bar.outline().at(2).x());
       }
     }

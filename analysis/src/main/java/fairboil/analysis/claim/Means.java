@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
 
@@ -190,7 +191,11 @@ final class Means {
     }
     if (common.size() == 1) {
       Key build = common.get(0);
-      return welch(a.get(build), b.get(build), shared, ONE_STOVE);
+      return welch(
+          Objects.requireNonNull(a.get(build)),
+          Objects.requireNonNull(b.get(build)),
+          shared,
+          ONE_STOVE);
     }
     if (a.size() == 1 && b.size() == 1) {
       return twoStoves(only(a), only(b), shared, all, stovesOrDesigns(first, second));
@@ -207,7 +212,12 @@ final class Means {
   private static Evidence withinBuilds(
       Map<Key, double[]> a, Map<Key, double[]> b, List<Key> common, int runs, double shared) {
     double[] differences =
-        common.stream().mapToDouble(build -> mean(a.get(build)) - mean(b.get(build))).toArray();
+        common.stream()
+            .mapToDouble(
+                build ->
+                    mean(Objects.requireNonNull(a.get(build)))
+                        - mean(Objects.requireNonNull(b.get(build))))
+            .toArray();
     Summary summary = Summary.of(differences, 0.5);
     double standardError = summary.sd().orElseThrow() / Math.sqrt(differences.length);
     return difference(

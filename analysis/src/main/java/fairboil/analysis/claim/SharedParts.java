@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -52,7 +53,10 @@ final class SharedParts {
           .ifPresent(
               known ->
                   shared.add(
-                      known.budget(), 1.0 / (counts.size() * counts.get(run.run().build()))));
+                      known.budget(),
+                      1.0
+                          / (counts.size()
+                              * Objects.requireNonNull(counts.get(run.run().build())))));
     }
     return shared;
   }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -67,7 +68,7 @@ public record ClockJoin(
       ClockJoin join = around(event, events);
       best = best == null || join.isBetterThan(best) ? join : best;
     }
-    return best.agreeing.size() > 1 ? best : disagreeing(events);
+    return Objects.requireNonNull(best).agreeing.size() > 1 ? best : disagreeing(events);
   }
 
   /** The events that agree with one and with each other, the nearest to it first. */

@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -40,7 +41,11 @@ record Ranks(Measure measure, String level, Unit unit) {
     List<String> names = List.copyOf(groups.keySet());
     for (int i = 0; i < names.size(); i++) {
       for (int j = i + 1; j < names.size(); j++) {
-        pair(names.get(i), groups.get(names.get(i)), names.get(j), groups.get(names.get(j)))
+        pair(
+                names.get(i),
+                Objects.requireNonNull(groups.get(names.get(i))),
+                names.get(j),
+                Objects.requireNonNull(groups.get(names.get(j))))
             .ifPresent(pairs::add);
       }
     }

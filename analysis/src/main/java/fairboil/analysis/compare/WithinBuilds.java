@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Compares conditions, such as lids, within the builds that were burnt under both: differences
@@ -88,7 +89,10 @@ final class WithinBuilds {
   private Comparison paired(int i, int j, List<Key> common) {
     double[] differences =
         common.stream()
-            .mapToDouble(build -> mean(values.get(i).get(build)) - mean(values.get(j).get(build)))
+            .mapToDouble(
+                build ->
+                    mean(Objects.requireNonNull(values.get(i).get(build)))
+                        - mean(Objects.requireNonNull(values.get(j).get(build))))
             .toArray();
     Sample sample = Sample.of(level, differences);
     double deviation = Math.sqrt(sample.variance());
@@ -103,8 +107,8 @@ final class WithinBuilds {
   }
 
   private List<Comparison> oneBuild(int i, int j, Key build) {
-    Sample a = Sample.of(names.get(i), values.get(i).get(build));
-    Sample b = Sample.of(names.get(j), values.get(j).get(build));
+    Sample a = Sample.of(names.get(i), Objects.requireNonNull(values.get(i).get(build)));
+    Sample b = Sample.of(names.get(j), Objects.requireNonNull(values.get(j).get(build)));
     if (a.n() < 2 || b.n() < 2) {
       return List.of();
     }

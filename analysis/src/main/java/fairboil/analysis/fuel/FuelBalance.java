@@ -13,6 +13,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
@@ -139,7 +140,7 @@ public final class FuelBalance {
   /** Values of what is known, one of them moved a little. */
   private record Values(Map<Known, Double> values, Known moved, double by) {
     double of(Known each) {
-      double value = values.get(each) + (each == moved ? by : 0);
+      double value = Objects.requireNonNull(values.get(each)) + (each == moved ? by : 0);
       return isTemperature(each)
           ? Math.max(Water.MIN_CELSIUS, Math.min(Water.MAX_CELSIUS, value))
           : value;
@@ -157,7 +158,7 @@ public final class FuelBalance {
         if (known.get(each) instanceof Figure.Unknown unknown) {
           return unknown;
         }
-        values.put(each, known.get(each).orNaN());
+        values.put(each, Objects.requireNonNull(known.get(each)).orNaN());
       }
     }
     double value = formula.applyAsDouble(new Values(values, Known.WATER, 0));
@@ -169,7 +170,7 @@ public final class FuelBalance {
   private Budget budget(Map<Known, Double> values, ToDoubleFunction<Values> formula) {
     List<BudgetLine> lines = new ArrayList<>();
     for (Known each : values.keySet()) {
-      Budget own = known.get(each).budget();
+      Budget own = Objects.requireNonNull(known.get(each)).budget();
       double step = own.combined() / 10;
       if (step > 0 && !isBoilingAgain(each)) {
         double up = formula.applyAsDouble(moved(values, each, step));
@@ -182,7 +183,8 @@ public final class FuelBalance {
 
   /** Where the water boiled, its highest temperature is the boiling point and moves with it. */
   private boolean isBoilingAgain(Known each) {
-    return each == Known.HOTTEST && known.get(Known.HOTTEST).equals(known.get(Known.BOILING_POINT));
+    return each == Known.HOTTEST
+        && Objects.requireNonNull(known.get(Known.HOTTEST)).equals(known.get(Known.BOILING_POINT));
   }
 
   private Values moved(Map<Known, Double> values, Known each, double by) {

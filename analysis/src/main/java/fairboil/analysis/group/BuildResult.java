@@ -6,6 +6,7 @@ import fairboil.ingest.sheet.Build;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The runs of one build together.
@@ -29,5 +30,10 @@ public record BuildResult(Build build, int runs, BoilCount boils, Map<Measure, S
     return boils.failed() > 0
         && measure.withoutBoil() != WithoutBoil.HAS_A_VALUE
         && !summaries.containsKey(measure);
+  }
+
+  /** The summary of a measure of which a run has a figure that counts. */
+  public Summary summary(Measure measure) {
+    return Objects.requireNonNull(summaries.get(measure));
   }
 }

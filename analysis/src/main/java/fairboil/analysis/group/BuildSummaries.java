@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
+import org.jspecify.annotations.Nullable;
 
 /** Summarises the runs of each build. */
 public final class BuildSummaries {
@@ -38,7 +39,8 @@ public final class BuildSummaries {
         .toList();
   }
 
-  private static BuildResult result(Build build, RunGroup runs, double confidence, Faults faults) {
+  private static BuildResult result(
+      Build build, @Nullable RunGroup runs, double confidence, Faults faults) {
     if (runs == null) {
       return new BuildResult(build, 0, BoilCount.NONE, Map.of());
     }

@@ -108,11 +108,6 @@ public final class BlockMeans {
     return seconds.length;
   }
 
-  /** Mean time of a block, s. */
-  public double secondsAt(int block) {
-    return seconds[block];
-  }
-
   /** Mean temperature of a block, °C. */
   public double celsiusAt(int block) {
     return celsius[block];

@@ -18,15 +18,13 @@ final class TimeFit {
   private static final double MOST_MEMORY = 0.95;
   private static final double RANK_TOLERANCE = 1e-9;
 
-  private final double level;
   private final double[] slopes;
   private final double[][] inverse;
   private final double[] residuals;
   private final double scatter;
   private final double memory;
 
-  private TimeFit(double level, double[] slopes, double[][] inverse, double[] residuals) {
-    this.level = level;
+  private TimeFit(double[] slopes, double[][] inverse, double[] residuals) {
     this.slopes = slopes;
     this.inverse = inverse;
     this.residuals = residuals;
@@ -63,10 +61,8 @@ final class TimeFit {
     }
     double[][] q = new double[terms][];
     double[][] r = new double[terms][terms];
-    double[] means = new double[terms];
     for (int j = 0; j < terms; j++) {
-      means[j] = mean(columns[j]);
-      q[j] = centred(columns[j], means[j]);
+      q[j] = centred(columns[j]);
       double whole = norm(q[j]);
       for (int i = 0; i < j; i++) {
         r[i][j] = takeOut(q[i], q[j]);
@@ -77,22 +73,19 @@ final class TimeFit {
       }
       scale(q[j], 1 / r[j][j]);
     }
-    double mean = mean(response);
-    double[] residuals = centred(response, mean);
+    double[] residuals = centred(response);
     double[] along = new double[terms];
     for (int j = 0; j < terms; j++) {
       along[j] = takeOut(q[j], residuals);
     }
     double[][] inverse = inverse(r);
     double[] slopes = new double[terms];
-    double level = mean;
     for (int i = 0; i < terms; i++) {
       for (int j = i; j < terms; j++) {
         slopes[i] += inverse[i][j] * along[j];
       }
-      level -= slopes[i] * means[i];
     }
-    return Optional.of(new TimeFit(level, slopes, inverse, residuals));
+    return Optional.of(new TimeFit(slopes, inverse, residuals));
   }
 
   private static double mean(double[] values) {
@@ -103,7 +96,8 @@ final class TimeFit {
     return sum / values.length;
   }
 
-  private static double[] centred(double[] values, double mean) {
+  private static double[] centred(double[] values) {
+    double mean = mean(values);
     double[] centred = values.clone();
     for (int i = 0; i < centred.length; i++) {
       centred[i] -= mean;
@@ -154,11 +148,6 @@ final class TimeFit {
     return inverse;
   }
 
-  /** What the response is where all columns are 0. */
-  double level() {
-    return level;
-  }
-
   /** The slope along a column. */
   double slope(int column) {
     return slopes[column];
@@ -182,11 +171,6 @@ final class TimeFit {
   /** Standard deviation of the residuals, in the unit of the response. */
   double scatter() {
     return scatter;
-  }
-
-  /** The correlation of each residual with the next, from 0 to 0.95. */
-  double memory() {
-    return memory;
   }
 
   /** Response less fit; a copy. */

@@ -3,6 +3,7 @@ package fairboil.analysis.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -99,7 +100,7 @@ record BasePattern(
           least = squares;
         }
       }
-      return best;
+      return Objects.requireNonNull(best);
     }
 
     private List<Rigid.Pair> pairs(List<Numbering> numberings) {

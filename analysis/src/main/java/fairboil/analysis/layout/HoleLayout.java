@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -58,7 +59,7 @@ public final class HoleLayout {
     Map<String, List<IntendedRing>> walls = new LinkedHashMap<>();
     Map<String, List<IntendedRing>> bases = new LinkedHashMap<>();
     for (String name : inSheetOrder(holes)) {
-      List<IntendedRing> plans = plans(build, name, holes.get(name));
+      List<IntendedRing> plans = plans(build, name, Objects.requireNonNull(holes.get(name)));
       if (!plans.isEmpty()) {
         (plans.get(0).isOnBase() ? bases : walls).put(name, plans);
       }
@@ -83,11 +84,13 @@ public final class HoleLayout {
     ReadingUncertainty reading = new ReadingUncertainty(study.settingsOf(build.key()));
     walls.forEach(
         (name, plans) ->
-            wall(build, plans.get(0), holes.get(name), reading).ifPresent(results::add));
+            wall(build, plans.get(0), Objects.requireNonNull(holes.get(name)), reading)
+                .ifPresent(results::add));
     Map<String, List<Hole>> onBase = new LinkedHashMap<>();
     bases.keySet().forEach(name -> onBase.put(name, holes.get(name)));
     results.addAll(base(build, bases, onBase, reading));
-    results.forEach(result -> reportMissing(result, holes.get(result.ring()).get(0)));
+    results.forEach(
+        result -> reportMissing(result, Objects.requireNonNull(holes.get(result.ring())).get(0)));
     return results;
   }
 

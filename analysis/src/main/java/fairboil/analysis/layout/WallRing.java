@@ -8,6 +8,7 @@ import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.RingsSheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -168,7 +169,7 @@ final class WallRing {
         }
       }
     }
-    return best;
+    return Objects.requireNonNull(best);
   }
 
   private Fit fit(Numbering numbering, int direction) {

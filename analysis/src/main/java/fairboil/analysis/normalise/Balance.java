@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
@@ -125,7 +126,9 @@ record Balance(Restatement restatement, Inputs inputs, Map<Input, Budget> budget
 
   private Budget budget(Map<Input, Double> slopes) {
     List<BudgetLine> lines = new ArrayList<>();
-    slopes.forEach((input, slope) -> lines.addAll(budgets.get(input).scaledBy(slope).lines()));
+    slopes.forEach(
+        (input, slope) ->
+            lines.addAll(Objects.requireNonNull(budgets.get(input)).scaledBy(slope).lines()));
     return merged(lines);
   }
 

@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -190,7 +191,7 @@ public final class Repeatabilities {
       return Layout.SAME_STOVE;
     }
     Set<String> common = new LinkedHashSet<>(sitesOfDesign.keySet());
-    common.removeIf(design -> sitesOfDesign.get(design).size() < 2);
+    common.removeIf(design -> Objects.requireNonNull(sitesOfDesign.get(design)).size() < 2);
     if (common.isEmpty()) {
       return Layout.OWN_DESIGNS;
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Who repeated the burns: sites, else testers, else nobody. */
 public enum Repeated {
@@ -20,9 +21,9 @@ public enum Repeated {
   BY_NOBODY("", null);
 
   private final String word;
-  private final Column<String> column;
+  private final @Nullable Column<String> column;
 
-  Repeated(String word, Column<String> column) {
+  Repeated(String word, @Nullable Column<String> column) {
     this.word = word;
     this.column = column;
   }

@@ -44,12 +44,6 @@ final class HeldAverages {
     return values.length;
   }
 
-  /** The grid point nearest to a time, within the grid. */
-  int indexNear(double time) {
-    int index = (int) Math.round((time - from) / step);
-    return Math.max(0, Math.min(size() - 1, index));
-  }
-
   /** Where the highest average is, or -1 if there is none. */
   int indexOfHighest() {
     int best = -1;

@@ -82,8 +82,6 @@ class AnyNumbersTest {
     int[] groups = IntStream.range(0, n).map(i -> i / 2).toArray();
     RandomIntercept.fit(line, y, groups).ifPresent(fit -> fit.degreesOfFreedom("x"));
     TheilSen.of(x, y, confidence);
-    ErrorsInBoth.york(x, y, variances, variances);
-    ErrorsInBoth.deming(x, y, odd.positive());
     RankSum rank = RankSum.of(x, y);
     assertThat(rank.pValue()).isBetween(0.0, 1.0);
     List<String> strata = IntStream.range(0, n).mapToObj(i -> "s" + i % 2).toList();

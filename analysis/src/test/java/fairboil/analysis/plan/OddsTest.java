@@ -89,7 +89,7 @@ class OddsTest {
   /** The promise is kept: bounds are four standard errors of a share. */
   @Test
   void promisedPowerIsMet() {
-    promise(Kind.DIFFERENCE, 25, 600);
+    promise(Kind.DIFFERENCE, 25, 300);
   }
 
   @Test
@@ -101,7 +101,7 @@ class OddsTest {
   /** Designs that do not differ are found to be no different within 30 K as often as promised. */
   @Test
   void promisedPowerOfAMarginIsMet() {
-    promise(Kind.MARGIN, 30, 600);
+    promise(Kind.MARGIN, 30, 300);
   }
 
   @Test

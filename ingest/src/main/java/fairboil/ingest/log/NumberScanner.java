@@ -20,10 +20,9 @@ final class NumberScanner {
 
   private double value;
   private int decimals;
-  private int integerDigits;
   private int length;
 
-  private char[] text;
+  private char[] text = {};
   private int position;
   private int end;
   private long mantissa;
@@ -37,11 +36,6 @@ final class NumberScanner {
   /** The power of ten of its last digit, negated: 2 for {@code 19.25}, -1 for {@code 2E1}. */
   int decimals() {
     return decimals;
-  }
-
-  /** How many digits stood before its decimal mark. */
-  int integerDigits() {
-    return integerDigits;
   }
 
   /** How many characters it took from the span. */
@@ -72,7 +66,6 @@ final class NumberScanner {
     if (whole + fraction == 0) {
       return false;
     }
-    integerDigits = whole;
     int mantissaEnd = position;
     int exponent = takeExponent();
     decimals = fraction - exponent;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** What a sample of moments tells of how a log writes them. */
@@ -138,7 +139,9 @@ final class StampFacts {
   /** The orders in which most dates are dates; several where nothing tells. */
   List<DateOrder> orders() {
     int most = dates.values().stream().mapToInt(List::size).max().orElse(0);
-    return dates.keySet().stream().filter(order -> dates.get(order).size() == most).toList();
+    return dates.keySet().stream()
+        .filter(order -> Objects.requireNonNull(dates.get(order)).size() == most)
+        .toList();
   }
 
   /** The first date in that order. */

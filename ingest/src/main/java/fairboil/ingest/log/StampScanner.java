@@ -18,7 +18,7 @@ final class StampScanner {
     PM
   }
 
-  private char[] text;
+  private char[] text = {};
   private int position;
   private int end;
 
@@ -35,7 +35,7 @@ final class StampScanner {
   private int decimals;
   private boolean colonDecimals;
   private boolean millis;
-  private Half half;
+  private Half half = Half.UNSAID;
 
   private boolean offset;
   private int offsetSeconds;
@@ -324,10 +324,6 @@ final class StampScanner {
    */
   int first() {
     return first;
-  }
-
-  int second() {
-    return second;
   }
 
   /** Seconds since midnight or since the start, from two or three parts. */

@@ -13,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -266,9 +267,9 @@ final class TimePlanner {
             .toList();
     return Optional.of(
         new PartTimes(
-            part(by.get(TimeWord.YEAR), TimeWord.YEAR),
-            part(by.get(TimeWord.MONTH), TimeWord.MONTH),
-            part(by.get(TimeWord.DAYS), TimeWord.DAYS),
+            part(Objects.requireNonNull(by.get(TimeWord.YEAR)), TimeWord.YEAR),
+            part(Objects.requireNonNull(by.get(TimeWord.MONTH)), TimeWord.MONTH),
+            part(Objects.requireNonNull(by.get(TimeWord.DAYS)), TimeWord.DAYS),
             clock));
   }
 

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** What a header, or the unit in {@code sensors.csv}, says of how a column tells time. */
 enum TimeWord {
@@ -82,9 +83,9 @@ enum TimeWord {
           Map.entry("duration", ELAPSED),
           Map.entry("since start", ELAPSED));
 
-  private final Unit unit;
+  private final @Nullable Unit unit;
 
-  TimeWord(Unit unit) {
+  TimeWord(@Nullable Unit unit) {
     this.unit = unit;
   }
 

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A time in a form that spreadsheets write: {@code 08:15:00}, {@code 08:15:00 PM}, {@code 08:15
@@ -58,7 +59,7 @@ public record SpreadsheetTime(int hours, int minutes, Optional<String> seconds, 
   }
 
   private static Optional<SpreadsheetTime> made(
-      String hours, String minutes, String seconds, String half) {
+      String hours, String minutes, @Nullable String seconds, @Nullable String half) {
     int hour = Integer.parseInt(hours);
     boolean afternoon = half != null && half.toLowerCase(Locale.ROOT).equals("p");
     return Optional.of(

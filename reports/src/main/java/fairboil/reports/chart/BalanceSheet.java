@@ -69,9 +69,9 @@ final class BalanceSheet {
   }
 
   private Panel panel(RunResult run, Box box) {
-    List<Mark> marks = new ArrayList<>();
-    Points zero = Points.of(new Spot(time.from(), 0), new Spot(time.to(), 0));
-    marks.add(new Mark.Line(zero, Hue.GREY, Dash.SOLID, 1));
+    List<ChartMark> marks = new ArrayList<>();
+    Points zero = Points.of(new ChartPoint(time.from(), 0), new ChartPoint(time.to(), 0));
+    marks.add(new ChartMark.Line(zero, Hue.GREY, Dash.SOLID, 1));
     run.energy()
         .balance()
         .ifPresent(
@@ -82,11 +82,11 @@ final class BalanceSheet {
     return new Panel(box, run.run().key().name(), "", time, up, 0, 0, marks);
   }
 
-  private void add(List<Mark> marks, Optional<Fitted> fitted, Hue hue, Dash dash) {
+  private void add(List<ChartMark> marks, Optional<Fitted> fitted, Hue hue, Dash dash) {
     fitted.ifPresent(
         part ->
             marks.add(
-                new Mark.Line(
+                new ChartMark.Line(
                     Points.of(
                         HeatBalanceChart.minutes(part),
                         Arrays.stream(part.residuals()).map(differences::of).toArray()),

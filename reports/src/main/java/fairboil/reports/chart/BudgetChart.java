@@ -1,7 +1,7 @@
 package fairboil.reports.chart;
 
 import fairboil.analysis.run.RunResult;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.words.BudgetShare;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
@@ -59,16 +59,16 @@ final class BudgetChart {
     return format.sheet(caption, key, List.of(panel), height);
   }
 
-  private List<Mark> marks() {
-    List<Mark> marks = new ArrayList<>();
+  private List<ChartMark> marks() {
+    List<ChartMark> marks = new ArrayList<>();
     int row = 0;
     for (HeatWords.Uncertain figure : figures) {
       marks.add(
-          new Mark.Row(
+          new ChartMark.Row(
               row--, figure.name(), "u = " + figure.told(display), Hue.BLACK, Weight.BOLD));
       for (BudgetShare share : figure.seen()) {
         marks.add(
-            new Mark.Row(
+            new ChartMark.Row(
                 row,
                 share.source(),
                 share.percent() + ", " + figure.told(share.contribution(), display),
@@ -80,13 +80,13 @@ final class BudgetChart {
     return marks;
   }
 
-  private static Mark bar(double percent, int row, Hue hue) {
-    return new Mark.Band(
+  private static ChartMark bar(double percent, int row, Hue hue) {
+    return new ChartMark.Band(
         Points.of(
-            new Spot(0, row - HALF_BAR),
-            new Spot(0, row + HALF_BAR),
-            new Spot(percent, row + HALF_BAR),
-            new Spot(percent, row - HALF_BAR)),
+            new ChartPoint(0, row - HALF_BAR),
+            new ChartPoint(0, row + HALF_BAR),
+            new ChartPoint(percent, row + HALF_BAR),
+            new ChartPoint(percent, row - HALF_BAR)),
         hue);
   }
 }

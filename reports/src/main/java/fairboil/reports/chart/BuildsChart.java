@@ -6,9 +6,9 @@ import fairboil.analysis.group.Summary;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.sheet.Key;
+import fairboil.reports.chart.ChartMark.Fill;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.chart.DesignStyles.Style;
-import fairboil.reports.chart.Mark.Fill;
-import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.words.BuildCaptions;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
@@ -145,13 +145,13 @@ final class BuildsChart {
         new KeyEntry.Area(Hue.PALE, confidence + " interval of that mean"));
   }
 
-  private List<Mark> marks(List<Optional<String>> designs) {
-    List<Mark> marks = new ArrayList<>();
+  private List<ChartMark> marks(List<Optional<String>> designs) {
+    List<ChartMark> marks = new ArrayList<>();
     int row = 0;
     for (Optional<String> design : designs) {
       Style style = styles.of(design);
       if (areTold(designs)) {
-        marks.add(new Mark.Row(row, DesignStyles.name(design), "", style.hue(), Weight.BOLD));
+        marks.add(new ChartMark.Row(row, DesignStyles.name(design), "", style.hue(), Weight.BOLD));
         row--;
       }
       for (BuildResult build : builds) {
@@ -164,20 +164,20 @@ final class BuildsChart {
     return marks;
   }
 
-  private static Mark bar(double from, double to, int row) {
-    return new Mark.Band(
+  private static ChartMark bar(double from, double to, int row) {
+    return new ChartMark.Band(
         Points.of(
-            new Spot(from, row - HALF_BAR),
-            new Spot(from, row + HALF_BAR),
-            new Spot(to, row + HALF_BAR),
-            new Spot(to, row - HALF_BAR)),
+            new ChartPoint(from, row - HALF_BAR),
+            new ChartPoint(from, row + HALF_BAR),
+            new ChartPoint(to, row + HALF_BAR),
+            new ChartPoint(to, row - HALF_BAR)),
         Hue.PALE);
   }
 
-  private void addBuild(List<Mark> marks, BuildResult build, Style style, int row) {
+  private void addBuild(List<ChartMark> marks, BuildResult build, Style style, int row) {
     Key key = build.build().key();
     marks.add(
-        new Mark.Row(row, key.name(), captions.mean(measure, build), Hue.BLACK, Weight.PLAIN));
+        new ChartMark.Row(row, key.name(), captions.mean(measure, build), Hue.BLACK, Weight.PLAIN));
     interval(build)
         .ifPresent(
             interval ->
@@ -188,14 +188,15 @@ final class BuildsChart {
                         row)));
     double[] values = burns.getOrDefault(key, new double[0]);
     Points dots =
-        Points.of(Arrays.stream(values).mapToObj(value -> new Spot(along.of(value), row)).toList());
-    marks.add(new Mark.Dots(dots, style.hue(), style.glyph(), Fill.FAINT, BURN));
+        Points.of(
+            Arrays.stream(values).mapToObj(value -> new ChartPoint(along.of(value), row)).toList());
+    marks.add(new ChartMark.Dots(dots, style.hue(), style.glyph(), Fill.FAINT, BURN));
     Optional.ofNullable(build.summaries().get(measure))
         .ifPresent(
             summary ->
                 marks.add(
-                    new Mark.Dots(
-                        Points.of(new Spot(along.of(summary.mean()), row)),
+                    new ChartMark.Dots(
+                        Points.of(new ChartPoint(along.of(summary.mean()), row)),
                         style.hue(),
                         Glyph.BAR,
                         Fill.FULL,

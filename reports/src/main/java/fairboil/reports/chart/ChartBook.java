@@ -13,7 +13,7 @@ import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Key;
-import fairboil.reports.chart.Plan.Drawn;
+import fairboil.reports.chart.ChartPlan.Drawn;
 import fairboil.reports.words.BuildCaptions;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.CompareWords;
@@ -27,6 +27,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -57,7 +58,7 @@ public final class ChartBook {
   private final RunCaptions runCaptions;
   private final Tips tips;
   private final DesignStyles styles;
-  private final List<Plan> plans;
+  private final List<ChartPlan> plans;
   private final List<String> names;
   private final Faults faults;
 
@@ -71,7 +72,7 @@ public final class ChartBook {
     this.tips = new Tips(results, display);
     this.styles = DesignStyles.of(results.builds().stream().map(BuildResult::build).toList());
     this.plans = plans();
-    this.names = Slugs.of(plans.stream().map(Plan::name).toList());
+    this.names = Slugs.of(plans.stream().map(ChartPlan::name).toList());
   }
 
   /**
@@ -123,18 +124,17 @@ public final class ChartBook {
   }
 
   private Picture taken(Drawing drawing) {
-    Plan plan = plans.get(drawing.index());
+    ChartPlan plan = plans.get(drawing.index());
     return faults
         .take(drawing.picture())
-        .orElseGet(() -> Picture.lost(plan.kind(), plan.subject(), names.get(drawing.index())));
+        .orElseGet(() -> Picture.lost(plan.key(), names.get(drawing.index())));
   }
 
   private Picture picture(int index, Painter painter) {
-    Plan plan = plans.get(index);
+    ChartPlan plan = plans.get(index);
     Drawn drawn = plan.maker().apply(Format.SCREEN);
     return new Picture(
-        plan.kind(),
-        plan.subject(),
+        plan.key(),
         names.get(index),
         painter.painted(drawn.sheet()),
         drawn.sheet().width(),
@@ -160,7 +160,7 @@ public final class ChartBook {
   public void print(Press press, int threads, PrintTaker taker) throws IOException {
     List<Impression> impressions = new ArrayList<>();
     for (int i = 0; i < plans.size(); i++) {
-      Plan plan = plans.get(i);
+      ChartPlan plan = plans.get(i);
       String name = names.get(i);
       plan.printFormats().forEach(format -> impressions.add(new Impression(plan, name, format)));
     }
@@ -177,7 +177,7 @@ public final class ChartBook {
   }
 
   /** A chart to be printed at one width. */
-  private record Impression(Plan plan, String name, Format format) {
+  private record Impression(ChartPlan plan, String name, Format format) {
 
     Tried<Print> tried(Press press) {
       String file = "quote/charts/" + name + "-" + format.label();
@@ -187,8 +187,7 @@ public final class ChartBook {
     private Print drawn(Press press) {
       Drawn drawn = plan.maker().apply(format);
       return new Print(
-          plan.kind(),
-          plan.subject(),
+          plan.key(),
           name,
           format,
           drawn.caption(),
@@ -198,7 +197,7 @@ public final class ChartBook {
     }
   }
 
-  private List<Plan> plans() {
+  private List<ChartPlan> plans() {
     List<RunResult> traced = results.runs().stream().filter(RunChart::canDraw).toList();
     return Stream.of(
             contained("charts of hole effects", this::holeEffects),
@@ -214,37 +213,36 @@ public final class ChartBook {
         .toList();
   }
 
-  private List<Plan> contained(String what, Supplier<List<Plan>> plans) {
+  private List<ChartPlan> contained(String what, Supplier<List<ChartPlan>> plans) {
     return faults.contain("the " + what, Place.of("charts"), plans::get).orElse(List.of());
   }
 
-  private static List<Plan> all(Function<Measure, List<Plan>> plans) {
+  private static List<ChartPlan> all(Function<Measure, List<ChartPlan>> plans) {
     return SIDE_BY_SIDE.stream().flatMap(measure -> plans.apply(measure).stream()).toList();
   }
 
-  private List<Plan> holeEffects() {
+  private List<ChartPlan> holeEffects() {
     return results.holeEffects().stream()
         .filter(effect -> !effect.points().isEmpty())
         .map(this::holeEffect)
         .toList();
   }
 
-  private List<Plan> residuals() {
+  private List<ChartPlan> residuals() {
     return results.holeEffects().stream()
         .filter(effect -> !effect.band().isEmpty())
         .map(this::residuals)
         .toList();
   }
 
-  private List<Plan> ringMaps() {
+  private List<ChartPlan> ringMaps() {
     return rings().stream().flatMap(maps -> ringMaps(maps).stream()).toList();
   }
 
-  private Plan holeEffect(HoleEffect effect) {
+  private ChartPlan holeEffect(HoleEffect effect) {
     String name = "hole-effect " + effect.ring() + " " + effect.response().label();
-    return new Plan(
-        Picture.Kind.HOLE_EFFECT,
-        effect.response().label(),
+    return new ChartPlan(
+        ChartKey.of(Picture.Kind.HOLE_EFFECT, effect),
         name,
         format -> {
           double confidence = EffectWords.confidence(results, effect);
@@ -255,10 +253,9 @@ public final class ChartBook {
         });
   }
 
-  private Plan residuals(HoleEffect effect) {
-    return new Plan(
-        Picture.Kind.RESIDUALS,
-        effect.response().label(),
+  private ChartPlan residuals(HoleEffect effect) {
+    return new ChartPlan(
+        ChartKey.of(Picture.Kind.RESIDUALS, effect),
         "residuals " + effect.ring() + " " + effect.response().label(),
         format -> {
           Caption caption = effectCaptions.residuals(effect);
@@ -279,15 +276,14 @@ public final class ChartBook {
     return pairs.size() > MOST_PAIRS ? List.of() : pairs;
   }
 
-  private List<Plan> forest(Measure measure) {
+  private List<ChartPlan> forest(Measure measure) {
     List<Comparison> pairs = pairs(results, measure);
     CompareWords words = CompareWords.of(results);
     return pairs.isEmpty()
         ? List.of()
         : List.of(
-            new Plan(
-                Picture.Kind.FOREST,
-                measure.label(),
+            new ChartPlan(
+                ChartKey.of(Picture.Kind.FOREST, measure),
                 "differences " + measure.label(),
                 format -> {
                   Caption caption = buildCaptions.forest(measure, pairs, words);
@@ -297,13 +293,12 @@ public final class ChartBook {
                 }));
   }
 
-  private List<Plan> normalising() {
+  private List<ChartPlan> normalising() {
     Restating restating = Restating.of(results.runs());
     return restating.canBeSeen()
         ? List.of(
-            new Plan(
-                Picture.Kind.NORMALISING,
-                Measure.NORMALISED_BOIL_TIME.label(),
+            new ChartPlan(
+                ChartKey.of(Picture.Kind.NORMALISING, Measure.NORMALISED_BOIL_TIME),
                 "what normalising did",
                 format -> {
                   Caption caption = runCaptions.normalising(restating);
@@ -314,19 +309,18 @@ public final class ChartBook {
         : List.of();
   }
 
-  private List<Plan> traces(List<RunResult> traced) {
+  private List<ChartPlan> traces(List<RunResult> traced) {
     if (results.runs().size() <= MOST_RUNS_IN_PAGE) {
       return List.of();
     }
     TraceSheets sheets = new TraceSheets(traced, display);
-    List<Plan> plans = new ArrayList<>();
+    List<ChartPlan> plans = new ArrayList<>();
     for (int from = 0; from < traced.size(); from += TraceSheets.RUNS_A_SHEET) {
       List<RunResult> some =
           traced.subList(from, Math.min(traced.size(), from + TraceSheets.RUNS_A_SHEET));
       plans.add(
-          new Plan(
-              Picture.Kind.TRACES,
-              "traces",
+          new ChartPlan(
+              ChartKey.of(Picture.Kind.TRACES),
               "traces",
               format -> {
                 Caption caption =
@@ -337,7 +331,7 @@ public final class ChartBook {
     return plans;
   }
 
-  private List<Plan> builds(Measure measure) {
+  private List<ChartPlan> builds(Measure measure) {
     Map<Key, double[]> burns = new LinkedHashMap<>();
     List<BuildResult> shown = new ArrayList<>();
     for (BuildResult build : results.builds()) {
@@ -348,13 +342,12 @@ public final class ChartBook {
       }
     }
     boolean known = burns.values().stream().anyMatch(values -> values.length > 0);
-    List<Plan> plans = new ArrayList<>();
+    List<ChartPlan> plans = new ArrayList<>();
     for (int from = 0; known && from < shown.size(); from += BUILDS_A_SHEET) {
       List<BuildResult> some = shown.subList(from, Math.min(shown.size(), from + BUILDS_A_SHEET));
       plans.add(
-          new Plan(
-              Picture.Kind.BUILDS,
-              measure.label(),
+          new ChartPlan(
+              ChartKey.of(Picture.Kind.BUILDS, measure),
               "builds " + measure.label(),
               format -> buildsSheet(measure, some, burns, format)));
     }
@@ -363,7 +356,10 @@ public final class ChartBook {
 
   private Drawn buildsSheet(
       Measure measure, List<BuildResult> some, Map<Key, double[]> burns, Format format) {
-    int runs = some.stream().mapToInt(build -> burns.get(build.build().key()).length).sum();
+    int runs =
+        some.stream()
+            .mapToInt(build -> Objects.requireNonNull(burns.get(build.build().key())).length)
+            .sum();
     Caption caption = buildCaptions.builds(measure, some, runs);
     BuildsChart chart =
         new BuildsChart(
@@ -391,14 +387,16 @@ public final class ChartBook {
     return rings.values();
   }
 
-  private List<Plan> ringMaps(List<RingResult> maps) {
-    List<Plan> plans = new ArrayList<>();
+  private List<ChartPlan> ringMaps(List<RingResult> maps) {
+    List<ChartPlan> plans = new ArrayList<>();
     for (int from = 0; from < maps.size(); from += MAPS_A_SHEET) {
       List<RingResult> some = maps.subList(from, Math.min(maps.size(), from + MAPS_A_SHEET));
       String ring = maps.get(0).ring();
       plans.add(
-          new Plan(
-              Picture.Kind.RING_MAPS, ring, "ring " + ring, format -> ringSheet(some, format)));
+          new ChartPlan(
+              ChartKey.ofRing(Picture.Kind.RING_MAPS, ring),
+              "ring " + ring,
+              format -> ringSheet(some, format)));
     }
     return plans;
   }
@@ -409,12 +407,11 @@ public final class ChartBook {
     return new Drawn(chart.sheet(caption), caption);
   }
 
-  private Plan run(RunResult run) {
-    String name = run.run().key().name();
-    return new Plan(
-        Picture.Kind.RUN,
-        name,
-        "run " + name,
+  private ChartPlan run(RunResult run) {
+    Key key = run.run().key();
+    return new ChartPlan(
+        ChartKey.ofRun(Picture.Kind.RUN, key),
+        "run " + key.name(),
         format -> {
           Caption caption = runCaptions.run(run);
           return new Drawn(new RunChart(run, display).sheet(caption), caption);

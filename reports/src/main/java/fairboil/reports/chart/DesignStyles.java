@@ -1,7 +1,7 @@
 package fairboil.reports.chart;
 
 import fairboil.ingest.sheet.Build;
-import fairboil.reports.chart.Mark.Fill;
+import fairboil.reports.chart.ChartMark.Fill;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

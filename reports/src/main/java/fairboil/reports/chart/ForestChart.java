@@ -4,8 +4,8 @@ import fairboil.analysis.compare.Comparison;
 import fairboil.analysis.compare.Comparison.Verdict;
 import fairboil.analysis.figure.Interval;
 import fairboil.analysis.measure.Measure;
-import fairboil.reports.chart.Mark.Fill;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark.Fill;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.CompareWords;
 import fairboil.reports.words.Display;
@@ -102,13 +102,13 @@ final class ForestChart {
     return range.axis(along.title("difference in " + measure.label()), along.ticks(), 0.05);
   }
 
-  private List<Mark> marks(List<String> levels, int rows) {
-    List<Mark> marks = new ArrayList<>();
-    Points zero = Points.of(new Spot(0, 0.5), new Spot(0, -rows + 0.5));
-    marks.add(new Mark.Line(zero, Hue.BLACK, Dash.DASHED, 1.2));
+  private List<ChartMark> marks(List<String> levels, int rows) {
+    List<ChartMark> marks = new ArrayList<>();
+    Points zero = Points.of(new ChartPoint(0, 0.5), new ChartPoint(0, -rows + 0.5));
+    marks.add(new ChartMark.Line(zero, Hue.BLACK, Dash.DASHED, 1.2));
     int row = 0;
     for (String level : levels) {
-      marks.add(new Mark.Row(row, level, "", Hue.BLACK, Weight.BOLD));
+      marks.add(new ChartMark.Row(row, level, "", Hue.BLACK, Weight.BOLD));
       row--;
       for (Comparison pair : pairs) {
         if (pair.level().equals(level)) {
@@ -120,21 +120,22 @@ final class ForestChart {
     return marks;
   }
 
-  private void add(List<Mark> marks, Comparison pair, int row) {
+  private void add(List<ChartMark> marks, Comparison pair, int row) {
     boolean settled = pair.verdict() != Verdict.NOT_SETTLED;
     Hue hue = settled ? Hue.BLUE : Hue.GREY;
     Interval interval = pair.interval();
-    marks.add(new Mark.Row(row, CompareWords.less(pair), told(pair), Hue.BLACK, Weight.PLAIN));
+    marks.add(new ChartMark.Row(row, CompareWords.less(pair), told(pair), Hue.BLACK, Weight.PLAIN));
     marks.add(
-        new Mark.Line(
+        new ChartMark.Line(
             Points.of(
-                new Spot(along.of(interval.low()), row), new Spot(along.of(interval.high()), row)),
+                new ChartPoint(along.of(interval.low()), row),
+                new ChartPoint(along.of(interval.high()), row)),
             hue,
             Dash.SOLID,
             2));
     marks.add(
-        new Mark.Dots(
-            Points.of(new Spot(along.of(pair.difference()), row)),
+        new ChartMark.Dots(
+            Points.of(new ChartPoint(along.of(pair.difference()), row)),
             hue,
             Glyph.DIAMOND,
             settled ? Fill.FULL : Fill.HOLLOW,

@@ -4,9 +4,9 @@ import fairboil.analysis.run.BalanceResult;
 import fairboil.analysis.run.BalanceResult.Fitted;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.dimension.Dimension;
-import fairboil.reports.chart.Mark.Fill;
-import fairboil.reports.chart.Mark.Need;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark.Fill;
+import fairboil.reports.chart.ChartMark.Need;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
@@ -78,7 +78,7 @@ final class HeatBalanceChart {
   }
 
   private Panel water(Axis time, int top, int height) {
-    List<Mark> marks = new ArrayList<>();
+    List<ChartMark> marks = new ArrayList<>();
     parts(run).forEach(part -> addCourse(marks, part));
     BalanceResult balance = run.energy().balance().orElseThrow();
     balance.heating().ifPresent(part -> marks.add(label(part, "heating")));
@@ -89,19 +89,19 @@ final class HeatBalanceChart {
     return panel(time.bare(), y, top, height, marks);
   }
 
-  private void addCourse(List<Mark> marks, Fitted part) {
+  private void addCourse(List<ChartMark> marks, Fitted part) {
     double[] read = part.celsius();
     double[] off = part.residuals();
     double[] fitted = IntStream.range(0, off.length).mapToDouble(i -> read[i] - off[i]).toArray();
     marks.add(
-        new Mark.Dots(
+        new ChartMark.Dots(
             Points.of(minutes(part), shown(read, degrees)),
             Hue.BLUE,
             Glyph.CIRCLE,
             Fill.FAINT,
             DOT));
     marks.add(
-        new Mark.Line(
+        new ChartMark.Line(
             Points.of(minutes(part), shown(fitted, degrees)), Hue.BLACK, Dash.SOLID, LINE));
   }
 
@@ -109,22 +109,22 @@ final class HeatBalanceChart {
     return Arrays.stream(held).map(as::of).toArray();
   }
 
-  private Mark label(Fitted part, String text) {
+  private ChartMark label(Fitted part, String text) {
     double[] minutes = minutes(part);
     int middle = minutes.length / 2;
-    Spot spot = new Spot(minutes[middle], degrees.of(part.celsius()[middle]));
-    return new Mark.Label(List.of(spot), text, Hue.BLACK, Weight.BOLD, Need.IF_ROOM);
+    ChartPoint spot = new ChartPoint(minutes[middle], degrees.of(part.celsius()[middle]));
+    return new ChartMark.Label(List.of(spot), text, Hue.BLACK, Weight.BOLD, Need.IF_ROOM);
   }
 
   private Panel rest(Axis time, int top, int height) {
-    List<Mark> marks = new ArrayList<>();
-    Points zero = Points.of(new Spot(time.from(), 0), new Spot(time.to(), 0));
-    marks.add(new Mark.Line(zero, Hue.BLACK, Dash.SOLID, 1.2));
+    List<ChartMark> marks = new ArrayList<>();
+    Points zero = Points.of(new ChartPoint(time.from(), 0), new ChartPoint(time.to(), 0));
+    marks.add(new ChartMark.Line(zero, Hue.BLACK, Dash.SOLID, 1.2));
     parts(run)
         .forEach(
             part ->
                 marks.add(
-                    new Mark.Dots(
+                    new ChartMark.Dots(
                         Points.of(minutes(part), shown(part.residuals(), differences)),
                         Hue.BLUE,
                         Glyph.CIRCLE,
@@ -147,7 +147,7 @@ final class HeatBalanceChart {
     return 1.15 * Math.max(1e-3, largest);
   }
 
-  private Panel panel(Axis along, Axis up, int top, int height, List<Mark> marks) {
+  private Panel panel(Axis along, Axis up, int top, int height, List<ChartMark> marks) {
     Box box = new Box(14 - EDGE, top - EDGE, format.width() - 28 + 2 * EDGE, height + 2 * EDGE);
     return new Panel(box, up.title(), "", along, up, EDGE, 0, marks);
   }

@@ -2,7 +2,8 @@ package fairboil.reports.chart;
 
 import fairboil.analysis.Results;
 import fairboil.analysis.run.RunResult;
-import fairboil.reports.chart.Plan.Drawn;
+import fairboil.ingest.sheet.Key;
+import fairboil.reports.chart.ChartPlan.Drawn;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import fairboil.reports.words.HeatCaptions;
@@ -23,8 +24,8 @@ final class HeatPlans {
     this.captions = new HeatCaptions(display);
   }
 
-  List<Plan> all() {
-    List<Plan> plans = new ArrayList<>();
+  List<ChartPlan> all() {
+    List<ChartPlan> plans = new ArrayList<>();
     HeatWords.example(results)
         .filter(HeatBalanceChart::canDraw)
         .map(this::balance)
@@ -37,22 +38,20 @@ final class HeatPlans {
     return plans;
   }
 
-  private Plan balance(RunResult run) {
-    String name = run.run().key().name();
-    return new Plan(
-        Picture.Kind.HEAT_BALANCE,
-        name,
-        "heat balance " + name,
+  private ChartPlan balance(RunResult run) {
+    Key key = run.run().key();
+    return new ChartPlan(
+        ChartKey.ofRun(Picture.Kind.HEAT_BALANCE, key),
+        "heat balance " + key.name(),
         format -> {
           Caption caption = captions.balance(run);
           return new Drawn(new HeatBalanceChart(run, display, format).sheet(caption), caption);
         });
   }
 
-  private Plan balances(List<RunResult> runs) {
-    return new Plan(
-        Picture.Kind.BALANCES,
-        "heat balances",
+  private ChartPlan balances(List<RunResult> runs) {
+    return new ChartPlan(
+        ChartKey.of(Picture.Kind.BALANCES),
         "heat balances",
         format -> {
           BalanceSheet sheet = new BalanceSheet(runs, display);
@@ -61,12 +60,11 @@ final class HeatPlans {
         });
   }
 
-  private Plan budget(RunResult run) {
-    String name = run.run().key().name();
-    return new Plan(
-        Picture.Kind.BUDGET,
-        name,
-        "uncertainty " + name,
+  private ChartPlan budget(RunResult run) {
+    Key key = run.run().key();
+    return new ChartPlan(
+        ChartKey.ofRun(Picture.Kind.BUDGET, key),
+        "uncertainty " + key.name(),
         format -> {
           Caption caption = captions.budget(run);
           return new Drawn(new BudgetChart(run, display, format).sheet(caption), caption);

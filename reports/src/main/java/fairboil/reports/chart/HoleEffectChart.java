@@ -4,10 +4,10 @@ import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.effect.HoleEffect.BandPoint;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.reports.chart.ChartMark.Fill;
+import fairboil.reports.chart.ChartMark.Need;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.chart.DesignStyles.Style;
-import fairboil.reports.chart.Mark.Fill;
-import fairboil.reports.chart.Mark.Need;
-import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
@@ -95,11 +95,11 @@ final class HoleEffectChart {
     return effect.points().stream().map(BuildPoint::design).distinct().toList();
   }
 
-  private List<Mark> marks(Axis y) {
-    List<Mark> marks = new ArrayList<>();
+  private List<ChartMark> marks(Axis y) {
+    List<ChartMark> marks = new ArrayList<>();
     if (!effect.band().isEmpty()) {
-      marks.add(new Mark.Band(outline(y), Hue.PALE));
-      marks.add(new Mark.Line(line(), Hue.BLACK, Dash.SOLID, 2));
+      marks.add(new ChartMark.Band(outline(y), Hue.PALE));
+      marks.add(new ChartMark.Line(line(), Hue.BLACK, Dash.SOLID, 2));
     }
     for (Optional<String> design : designs()) {
       addDesign(marks, design);
@@ -108,7 +108,7 @@ final class HoleEffectChart {
   }
 
   private Points outline(Axis y) {
-    List<Spot> outline = new ArrayList<>();
+    List<ChartPoint> outline = new ArrayList<>();
     for (BandPoint at : effect.band()) {
       outline.add(spot(at.holeError(), y.clamp(up.of(at.interval().high()))));
     }
@@ -124,15 +124,15 @@ final class HoleEffectChart {
         effect.band().stream().map(at -> spot(at.holeError(), up.of(at.fitted()))).toList());
   }
 
-  private void addDesign(List<Mark> marks, Optional<String> design) {
+  private void addDesign(List<ChartMark> marks, Optional<String> design) {
     Style style = styles.of(design);
     List<BuildPoint> builds =
         effect.points().stream().filter(point -> point.design().equals(design)).toList();
-    marks.add(new Mark.Dots(burns(builds), style.hue(), style.glyph(), Fill.FAINT, BURN));
-    marks.add(new Mark.Dots(means(builds), style.hue(), style.glyph(), style.fill(), MEAN));
+    marks.add(new ChartMark.Dots(burns(builds), style.hue(), style.glyph(), Fill.FAINT, BURN));
+    marks.add(new ChartMark.Dots(means(builds), style.hue(), style.glyph(), style.fill(), MEAN));
     for (BuildPoint build : builds) {
       marks.add(
-          new Mark.Label(
+          new ChartMark.Label(
               List.of(spot(build.holeError(), up.of(build.mean()))),
               build.build().name(),
               style.hue(),
@@ -156,7 +156,7 @@ final class HoleEffectChart {
         builds.stream().map(build -> spot(build.holeError(), up.of(build.mean()))).toList());
   }
 
-  private Spot spot(double holeError, double y) {
-    return new Spot(across.of(holeError), y);
+  private ChartPoint spot(double holeError, double y) {
+    return new ChartPoint(across.of(holeError), y);
   }
 }

@@ -7,7 +7,7 @@ public sealed interface KeyEntry {
   String text();
 
   /** A point marker. */
-  record Symbol(Glyph glyph, Hue hue, Mark.Fill fill, double size, String text)
+  record Symbol(Glyph glyph, Hue hue, ChartMark.Fill fill, double size, String text)
       implements KeyEntry {}
 
   /** A line. */

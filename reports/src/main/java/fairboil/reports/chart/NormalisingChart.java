@@ -4,8 +4,8 @@ import fairboil.analysis.group.Restating;
 import fairboil.analysis.measure.Measure;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.reports.chart.ChartMark.Fill;
 import fairboil.reports.chart.DesignStyles.Style;
-import fairboil.reports.chart.Mark.Fill;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
@@ -69,7 +69,14 @@ final class NormalisingChart {
   }
 
   private Panel panel(
-      int x, int y, int width, int height, String what, Axis along, Axis up, List<Mark> marks) {
+      int x,
+      int y,
+      int width,
+      int height,
+      String what,
+      Axis along,
+      Axis up,
+      List<ChartMark> marks) {
     String heading = what.isEmpty() ? "" : time.title(what);
     Box box = new Box(x - EDGE, y - EDGE, width + 2 * EDGE - GAP, height + 2 * EDGE);
     return new Panel(box, heading, "", along, up, EDGE, 0, marks);
@@ -97,24 +104,24 @@ final class NormalisingChart {
     return run.conditions().water().orNaN();
   }
 
-  private List<Mark> air(Measure measure) {
-    return dots(run -> new Spot(temperature.of(air(run)), time.of(measure.of(run).orNaN())));
+  private List<ChartMark> air(Measure measure) {
+    return dots(run -> new ChartPoint(temperature.of(air(run)), time.of(measure.of(run).orNaN())));
   }
 
-  private List<Mark> water(Measure measure) {
-    return dots(run -> new Spot(mass.of(water(run)), time.of(measure.of(run).orNaN())));
+  private List<ChartMark> water(Measure measure) {
+    return dots(run -> new ChartPoint(mass.of(water(run)), time.of(measure.of(run).orNaN())));
   }
 
-  private List<Mark> dots(Function<RunResult, Spot> spot) {
-    List<Mark> marks = new ArrayList<>();
+  private List<ChartMark> dots(Function<RunResult, ChartPoint> spot) {
+    List<ChartMark> marks = new ArrayList<>();
     for (Optional<String> design : styles.inOrder(designs())) {
       Style style = styles.of(design);
-      List<Spot> spots =
+      List<ChartPoint> spots =
           restating.runs().stream()
               .filter(run -> run.build().design().equals(design))
               .map(spot)
               .toList();
-      marks.add(new Mark.Dots(Points.of(spots), style.hue(), style.glyph(), Fill.FAINT, DOT));
+      marks.add(new ChartMark.Dots(Points.of(spots), style.hue(), style.glyph(), Fill.FAINT, DOT));
     }
     return marks;
   }

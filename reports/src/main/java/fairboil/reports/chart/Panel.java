@@ -13,11 +13,18 @@ import java.util.Objects;
  * @param y the axis up
  * @param edge how much of the box is left free on all sides, so that the first and last figure of
  *     an axis are not cut off
- * @param lanes how many lines of words for {@link Mark.Moment} there is room for above it
+ * @param lanes how many lines of words for {@link ChartMark.Moment} there is room for above it
  * @param marks what is drawn, the first at the bottom
  */
 public record Panel(
-    Box box, String heading, String note, Axis x, Axis y, int edge, int lanes, List<Mark> marks) {
+    Box box,
+    String heading,
+    String note,
+    Axis x,
+    Axis y,
+    int edge,
+    int lanes,
+    List<ChartMark> marks) {
 
   /** Copies the marks. */
   public Panel {
@@ -30,7 +37,7 @@ public record Panel(
   }
 
   /** The same panel with other marks. */
-  Panel with(List<Mark> others) {
+  Panel with(List<ChartMark> others) {
     return new Panel(box, heading, note, x, y, edge, lanes, others);
   }
 }

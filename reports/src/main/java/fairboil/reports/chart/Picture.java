@@ -10,8 +10,7 @@ import java.util.Objects;
  */
 public final class Picture {
 
-  private final Kind kind;
-  private final String subject;
+  private final ChartKey key;
   private final String name;
   private final byte[] png;
   private final int width;
@@ -23,8 +22,7 @@ public final class Picture {
   /**
    * A finished chart whose points tell nothing.
    *
-   * @param kind what it shows
-   * @param subject what it is about: a measure, a ring or a run by its shown name
+   * @param key what it is of
    * @param name the file's name without its ending: a safe slug, unique in a report ignoring case
    * @param png the PNG
    * @param width width in CSS pixels at which the page shows it
@@ -33,29 +31,26 @@ public final class Picture {
    * @param caption what to see, with n
    */
   public Picture(
-      Kind kind,
-      String subject,
+      ChartKey key,
       String name,
       byte[] png,
       int width,
       int height,
       String alternative,
       String caption) {
-    this(kind, subject, name, new Painted(png, List.of()), width, height, alternative, caption);
+    this(key, name, new Painted(png, List.of()), width, height, alternative, caption);
   }
 
   /** A finished chart as it was painted; the rest as above. */
   public Picture(
-      Kind kind,
-      String subject,
+      ChartKey key,
       String name,
       Painted painted,
       int width,
       int height,
       String alternative,
       String caption) {
-    this.kind = Objects.requireNonNull(kind, "kind");
-    this.subject = Objects.requireNonNull(subject, "subject");
+    this.key = Objects.requireNonNull(key, "key");
     this.name = Objects.requireNonNull(name, "name");
     this.png = painted.png();
     this.tips = painted.tips();
@@ -68,14 +63,13 @@ public final class Picture {
   /**
    * A chart at which the program failed: it keeps its place, in which a sentence stands.
    *
-   * @param kind what it was to show
-   * @param subject what it is about
+   * @param key what it was to be of
    * @param name as of a finished chart
    */
-  public static Picture lost(Kind kind, String subject, String name) {
+  public static Picture lost(ChartKey key, String name) {
     String sentence =
         "This chart is missing: the program failed at it. The numbers stand in the tables.";
-    return new Picture(kind, subject, name, new byte[0], 0, 0, sentence, sentence);
+    return new Picture(key, name, new byte[0], 0, 0, sentence, sentence);
   }
 
   /** Whether there is a picture, rather than a sentence in its place. */
@@ -111,14 +105,14 @@ public final class Picture {
     RUN
   }
 
-  /** What it shows. */
-  public Kind kind() {
-    return kind;
+  /** What it is of. */
+  public ChartKey key() {
+    return key;
   }
 
-  /** What it is about. */
-  public String subject() {
-    return subject;
+  /** What it shows. */
+  public Kind kind() {
+    return key.kind();
   }
 
   /** The file's name without its ending. */

@@ -35,14 +35,14 @@ public final class Points {
   }
 
   /** Those places. */
-  public static Points of(List<Spot> spots) {
+  public static Points of(List<ChartPoint> spots) {
     return of(
-        spots.stream().mapToDouble(Spot::x).toArray(),
-        spots.stream().mapToDouble(Spot::y).toArray());
+        spots.stream().mapToDouble(ChartPoint::x).toArray(),
+        spots.stream().mapToDouble(ChartPoint::y).toArray());
   }
 
   /** Those places. */
-  public static Points of(Spot... spots) {
+  public static Points of(ChartPoint... spots) {
     return of(List.of(spots));
   }
 
@@ -57,8 +57,8 @@ public final class Points {
   }
 
   /** A place. */
-  public Spot at(int index) {
-    return new Spot(x[index], y[index]);
+  public ChartPoint at(int index) {
+    return new ChartPoint(x[index], y[index]);
   }
 
   /** The x of each; a copy. */

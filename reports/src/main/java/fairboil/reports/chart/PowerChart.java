@@ -4,8 +4,8 @@ import fairboil.analysis.plan.Answer;
 import fairboil.analysis.plan.Answer.Curve;
 import fairboil.analysis.plan.Basis;
 import fairboil.reports.chart.Axis.Ticks;
-import fairboil.reports.chart.Mark.Need;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark.Need;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.PlanWords;
 import java.util.ArrayList;
@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 /** How often a wish comes true against the number of stoves, a line for each number of burns. */
 public final class PowerChart {
 
+  private static final ChartKey KEY = ChartKey.of(Picture.Kind.POWER);
   private static final int HEIGHT = 420;
   private static final int EDGE = 12;
   private static final double PERCENT = 100;
@@ -47,14 +48,22 @@ public final class PowerChart {
     Sheet sheet = new PowerChart(answer, wanted).sheet();
     Caption caption = PlanWords.caption(answer, wanted);
     return new Picture(
-        Picture.Kind.POWER,
-        answer.wish().kind().label(),
-        "power-" + number,
+        KEY,
+        name(number),
         painter.painted(sheet),
         sheet.width(),
         sheet.height(),
         caption.alternative(),
         caption.text());
+  }
+
+  /** What stands in the place of the picture of a wish, if the program failed at it. */
+  public static Picture lost(int number) {
+    return Picture.lost(KEY, name(number));
+  }
+
+  private static String name(int number) {
+    return "power-" + number;
   }
 
   private Sheet sheet() {
@@ -86,15 +95,15 @@ public final class PowerChart {
     return answer.wish().kind().isByDesign() ? "stoves of each design" : "stoves";
   }
 
-  private List<Mark> marks(Axis x) {
-    List<Mark> marks = new ArrayList<>();
+  private List<ChartMark> marks(Axis x) {
+    List<ChartMark> marks = new ArrayList<>();
     double height = PERCENT * wanted;
-    Points level = Points.of(new Spot(x.from(), height), new Spot(x.to(), height));
-    marks.add(new Mark.Line(level, Hue.GREY, Dash.DOTTED, 1.5));
+    Points level = Points.of(new ChartPoint(x.from(), height), new ChartPoint(x.to(), height));
+    marks.add(new ChartMark.Line(level, Hue.GREY, Dash.DOTTED, 1.5));
     curves.forEach(curve -> marks.add(line(curve)));
     marks.add(
-        new Mark.Label(
-            List.of(new Spot(x.from() + 0.1 * x.length(), height)),
+        new ChartMark.Label(
+            List.of(new ChartPoint(x.from() + 0.1 * x.length(), height)),
             "wanted",
             Hue.GREY,
             Weight.PLAIN,
@@ -102,13 +111,13 @@ public final class PowerChart {
     return marks;
   }
 
-  private Mark line(Curve curve) {
+  private ChartMark line(Curve curve) {
     int count = (int) Math.min(curve.odds().size(), most() - curve.fewest() + 1.0);
-    List<Spot> spots =
+    List<ChartPoint> spots =
         IntStream.range(0, Math.max(0, count))
-            .mapToObj(i -> new Spot(curve.fewest() + i, PERCENT * curve.odds().get(i)))
+            .mapToObj(i -> new ChartPoint(curve.fewest() + i, PERCENT * curve.odds().get(i)))
             .toList();
-    return new Mark.Line(Points.of(spots), hue(curve), dash(curve), LINE);
+    return new ChartMark.Line(Points.of(spots), hue(curve), dash(curve), LINE);
   }
 
   private static Hue hue(Curve curve) {

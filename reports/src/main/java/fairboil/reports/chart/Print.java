@@ -6,8 +6,7 @@ import java.util.Objects;
 /** A finished chart for print, in one width. Immutable: the bytes are copied in and out. */
 public final class Print {
 
-  private final Picture.Kind kind;
-  private final String subject;
+  private final ChartKey key;
   private final String name;
   private final Format format;
   private final Caption caption;
@@ -16,16 +15,14 @@ public final class Print {
   private final byte[] pdf;
 
   Print(
-      Picture.Kind kind,
-      String subject,
+      ChartKey key,
       String name,
       Format format,
       Caption caption,
       byte[] png,
       byte[] grey,
       byte[] pdf) {
-    this.kind = Objects.requireNonNull(kind, "kind");
-    this.subject = Objects.requireNonNull(subject, "subject");
+    this.key = Objects.requireNonNull(key, "key");
     this.name = Objects.requireNonNull(name, "name");
     this.format = Objects.requireNonNull(format, "format");
     this.caption = Objects.requireNonNull(caption, "caption");
@@ -36,12 +33,12 @@ public final class Print {
 
   /** What it shows. */
   public Picture.Kind kind() {
-    return kind;
+    return key.kind();
   }
 
-  /** What it is about: a measure or a ring by its shown name. */
-  public String subject() {
-    return subject;
+  /** What it is of. */
+  public ChartKey key() {
+    return key;
   }
 
   /** The name of the chart: that of its picture for screens, the same for all widths. */

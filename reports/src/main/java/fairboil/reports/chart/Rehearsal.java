@@ -1,6 +1,6 @@
 package fairboil.reports.chart;
 
-import fairboil.reports.chart.Mark.Fill;
+import fairboil.reports.chart.ChartMark.Fill;
 import java.util.List;
 
 /**
@@ -16,11 +16,11 @@ public final class Rehearsal {
   /** Draws a picture and throws it away. */
   public static void of(Painter painter) {
     Points points = Points.of(new double[] {1, 5, 9}, new double[] {2, 8, 3});
-    List<Mark> marks =
+    List<ChartMark> marks =
         List.of(
-            new Mark.Line(points, Hue.BLUE, Dash.DASHED, 2),
-            new Mark.Dots(points, Hue.VERMILION, Glyph.DIAMOND, Fill.HOLLOW, 10),
-            new Mark.Moment(4, "moment"));
+            new ChartMark.Line(points, Hue.BLUE, Dash.DASHED, 2),
+            new ChartMark.Dots(points, Hue.VERMILION, Glyph.DIAMOND, Fill.HOLLOW, 10),
+            new ChartMark.Moment(4, "moment"));
     Panel panel = new Panel(new Box(0, 60, 300, 140), "heading", "note", AXIS, AXIS, 0, 1, marks);
     painter.png(new Sheet("title", "subtitle", List.of(), List.of(panel), 300, 200, 1));
   }

@@ -3,13 +3,13 @@ package fairboil.reports.chart;
 import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.reports.chart.ChartMark.Fill;
+import fairboil.reports.chart.ChartMark.Need;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.chart.DesignStyles.Style;
-import fairboil.reports.chart.Mark.Fill;
-import fairboil.reports.chart.Mark.Need;
-import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
-import fairboil.reports.words.Residuals;
+import fairboil.reports.words.EffectResiduals;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,7 +24,7 @@ final class ResidualChart {
   private static final double MEAN = 12;
 
   private final HoleEffect effect;
-  private final Residuals residuals;
+  private final EffectResiduals residuals;
   private final DesignStyles styles;
   private final Shown across;
   private final Shown up;
@@ -32,7 +32,7 @@ final class ResidualChart {
 
   ResidualChart(HoleEffect effect, DesignStyles styles, Display display, Format format) {
     this.effect = effect;
-    this.residuals = Residuals.of(effect);
+    this.residuals = EffectResiduals.of(effect);
     this.styles = styles;
     this.across = new Shown(display, Dimension.LENGTH);
     this.up = new Shown(display, effect.response().dimension().ofDifference());
@@ -71,20 +71,21 @@ final class ResidualChart {
     return effect.points().stream().map(BuildPoint::design).distinct().toList();
   }
 
-  private List<Mark> marks(Axis x) {
-    List<Mark> marks = new ArrayList<>();
-    Points zero = Points.of(new Spot(x.from(), 0), new Spot(x.to(), 0));
-    marks.add(new Mark.Line(zero, Hue.BLACK, Dash.DASHED, 1.5));
+  private List<ChartMark> marks(Axis x) {
+    List<ChartMark> marks = new ArrayList<>();
+    Points zero = Points.of(new ChartPoint(x.from(), 0), new ChartPoint(x.to(), 0));
+    marks.add(new ChartMark.Line(zero, Hue.BLACK, Dash.DASHED, 1.5));
     for (Optional<String> design : designs()) {
       Style style = styles.of(design);
       List<BuildPoint> builds =
           effect.points().stream().filter(point -> point.design().equals(design)).toList();
-      marks.add(new Mark.Dots(burns(builds), style.hue(), style.glyph(), Fill.FAINT, BURN));
-      List<Spot> means = builds.stream().map(this::mean).toList();
-      marks.add(new Mark.Dots(Points.of(means), style.hue(), style.glyph(), style.fill(), MEAN));
+      marks.add(new ChartMark.Dots(burns(builds), style.hue(), style.glyph(), Fill.FAINT, BURN));
+      List<ChartPoint> means = builds.stream().map(this::mean).toList();
+      marks.add(
+          new ChartMark.Dots(Points.of(means), style.hue(), style.glyph(), style.fill(), MEAN));
       for (int i = 0; i < builds.size(); i++) {
         marks.add(
-            new Mark.Label(
+            new ChartMark.Label(
                 List.of(means.get(i)),
                 builds.get(i).build().name(),
                 style.hue(),
@@ -95,15 +96,15 @@ final class ResidualChart {
     return marks;
   }
 
-  private Spot mean(BuildPoint build) {
-    return new Spot(across.of(build.holeError()), up.of(residuals.ofMean(build)));
+  private ChartPoint mean(BuildPoint build) {
+    return new ChartPoint(across.of(build.holeError()), up.of(residuals.ofMean(build)));
   }
 
   private Points burns(List<BuildPoint> builds) {
-    List<Spot> spots = new ArrayList<>();
+    List<ChartPoint> spots = new ArrayList<>();
     for (BuildPoint build : builds) {
       Arrays.stream(residuals.ofBurns(build).toArray())
-          .forEach(burn -> spots.add(new Spot(across.of(build.holeError()), up.of(burn))));
+          .forEach(burn -> spots.add(new ChartPoint(across.of(build.holeError()), up.of(burn))));
     }
     return Points.of(spots);
   }

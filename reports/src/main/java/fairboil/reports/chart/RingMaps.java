@@ -10,10 +10,10 @@ import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Build;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.RingsSheet;
+import fairboil.reports.chart.ChartMark.Fill;
+import fairboil.reports.chart.ChartMark.Need;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.chart.DesignStyles.Style;
-import fairboil.reports.chart.Mark.Fill;
-import fairboil.reports.chart.Mark.Need;
-import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.words.BuildCaptions;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
@@ -216,19 +216,19 @@ final class RingMaps {
         marks(map));
   }
 
-  private List<Mark> marks(RingResult map) {
-    List<Mark> marks = new ArrayList<>(guides(map));
+  private List<ChartMark> marks(RingResult map) {
+    List<ChartMark> marks = new ArrayList<>(guides(map));
     Style style = styles.of(design(map.build()));
     double up = up(map.build(), map.ring());
-    List<Spot> meant = new ArrayList<>();
-    List<Spot> found = new ArrayList<>();
+    List<ChartPoint> meant = new ArrayList<>();
+    List<ChartPoint> found = new ArrayList<>();
     for (HoleError hole : map.holes()) {
-      meant.add(isWall() ? new Spot(hole.intendedAlong(), 0) : onBase(hole, 0));
+      meant.add(isWall() ? new ChartPoint(hole.intendedAlong(), 0) : onBase(hole, 0));
       found.add(isWall() ? onWall(hole, up) : onBase(hole, times));
     }
-    marks.add(new Mark.Line(joined(meant, found), style.hue(), Dash.SOLID, 1.5));
-    marks.add(new Mark.Dots(Points.of(meant), Hue.GREY, Glyph.CIRCLE, Fill.HOLLOW, 9));
-    marks.add(new Mark.Dots(Points.of(found), style.hue(), style.glyph(), style.fill(), 9));
+    marks.add(new ChartMark.Line(joined(meant, found), style.hue(), Dash.SOLID, 1.5));
+    marks.add(new ChartMark.Dots(Points.of(meant), Hue.GREY, Glyph.CIRCLE, Fill.HOLLOW, 9));
+    marks.add(new ChartMark.Dots(Points.of(found), style.hue(), style.glyph(), style.fill(), 9));
     if (map.holes().size() > 1) {
       worst(map).ifPresent(index -> marks.add(name(map.holes().get(index), found.get(index))));
     }
@@ -236,12 +236,12 @@ final class RingMaps {
   }
 
   /** A line from each place to the place of the same number, with a break after it. */
-  private static Points joined(List<Spot> from, List<Spot> to) {
-    List<Spot> joined = new ArrayList<>();
+  private static Points joined(List<ChartPoint> from, List<ChartPoint> to) {
+    List<ChartPoint> joined = new ArrayList<>();
     for (int i = 0; i < from.size(); i++) {
       joined.add(from.get(i));
       joined.add(to.get(i));
-      joined.add(new Spot(to.get(i).x(), Double.NaN));
+      joined.add(new ChartPoint(to.get(i).x(), Double.NaN));
     }
     return Points.of(joined);
   }
@@ -251,26 +251,26 @@ final class RingMaps {
         .max(Comparator.comparingDouble(index -> map.holes().get(index).deviation()));
   }
 
-  private static Mark name(HoleError hole, Spot where) {
-    return new Mark.Label(
+  private static ChartMark name(HoleError hole, ChartPoint where) {
+    return new ChartMark.Label(
         List.of(where), "hole " + hole.number(), Hue.BLACK, Weight.PLAIN, Need.IF_ROOM);
   }
 
-  private Spot onWall(HoleError hole, double up) {
-    return new Spot(
+  private ChartPoint onWall(HoleError hole, double up) {
+    return new ChartPoint(
         hole.intendedAlong() + times * hole.alongError(), up * times * hole.heightError());
   }
 
   /** Along is tangential, height radial; at the centre, where neither is, they are x and y. */
-  private static Spot onBase(HoleError hole, int factor) {
+  private static ChartPoint onBase(HoleError hole, int factor) {
     double x = hole.intendedAlong();
     double y = hole.intendedHeight();
     double radius = radius(hole);
     double along = factor * hole.alongError();
     double out = factor * hole.heightError();
     return radius == 0
-        ? new Spot(along, out)
-        : new Spot(x + (out * x - along * y) / radius, y + (out * y + along * x) / radius);
+        ? new ChartPoint(along, out)
+        : new ChartPoint(x + (out * x - along * y) / radius, y + (out * y + along * x) / radius);
   }
 
   /** Heights from the top rim grow downwards. */
@@ -287,10 +287,10 @@ final class RingMaps {
         : 1;
   }
 
-  private List<Mark> guides(RingResult map) {
+  private List<ChartMark> guides(RingResult map) {
     if (isWall()) {
-      Points line = Points.of(new Spot(0, 0), new Spot(map.extent(), 0));
-      return List.of(new Mark.Line(line, Hue.PALE, Dash.SOLID, 1.5));
+      Points line = Points.of(new ChartPoint(0, 0), new ChartPoint(map.extent(), 0));
+      return List.of(new ChartMark.Line(line, Hue.PALE, Dash.SOLID, 1.5));
     }
     return map.holes().stream()
         .mapToLong(hole -> Math.round(radius(hole) * 1e6))
@@ -300,13 +300,13 @@ final class RingMaps {
         .toList();
   }
 
-  private static Mark circle(double radius) {
-    List<Spot> round = new ArrayList<>();
+  private static ChartMark circle(double radius) {
+    List<ChartPoint> round = new ArrayList<>();
     for (int i = 0; i <= 72; i++) {
       double angle = 2 * Math.PI * i / 72;
-      round.add(new Spot(radius * Math.cos(angle), radius * Math.sin(angle)));
+      round.add(new ChartPoint(radius * Math.cos(angle), radius * Math.sin(angle)));
     }
-    return new Mark.Line(Points.of(round), Hue.PALE, Dash.SOLID, 1.5);
+    return new ChartMark.Line(Points.of(round), Hue.PALE, Dash.SOLID, 1.5);
   }
 
   private Optional<String> design(Key build) {

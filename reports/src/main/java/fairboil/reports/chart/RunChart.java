@@ -6,9 +6,9 @@ import fairboil.analysis.run.TimedEvent;
 import fairboil.analysis.trace.Curve;
 import fairboil.ingest.choice.Role;
 import fairboil.ingest.dimension.Dimension;
-import fairboil.reports.chart.Mark.Fill;
-import fairboil.reports.chart.Mark.Need;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark.Fill;
+import fairboil.reports.chart.ChartMark.Need;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.words.Caption;
 import fairboil.reports.words.Display;
 import java.util.ArrayList;
@@ -90,14 +90,14 @@ final class RunChart {
   }
 
   private Panel flame(Box box, Axis timeAxis) {
-    List<Mark> marks = new ArrayList<>(moments(LANES));
+    List<ChartMark> marks = new ArrayList<>(moments(LANES));
     addCurves(marks, flame, Hue.VERMILION, Dash.SOLID, 1.3);
     peak().ifPresent(peak -> addPeak(marks, peak));
     Axis y = temperature("flame", flame, DoubleStream.empty());
     return new Panel(box, y.title(), "", timeAxis, y, 0, LANES, marks);
   }
 
-  private Optional<Spot> peak() {
+  private Optional<ChartPoint> peak() {
     return run.flame()
         .peak()
         .ifKnown()
@@ -106,18 +106,18 @@ final class RunChart {
                 run.flame()
                     .peakAt()
                     .ifKnown()
-                    .map(at -> new Spot(minutes(at.value()), degrees.of(peak.value()))));
+                    .map(at -> new ChartPoint(minutes(at.value()), degrees.of(peak.value()))));
   }
 
-  private void addPeak(List<Mark> marks, Spot peak) {
-    marks.add(new Mark.Dots(Points.of(peak), Hue.BLACK, Glyph.DIAMOND, Fill.HOLLOW, 11));
+  private void addPeak(List<ChartMark> marks, ChartPoint peak) {
+    marks.add(new ChartMark.Dots(Points.of(peak), Hue.BLACK, Glyph.DIAMOND, Fill.HOLLOW, 11));
     run.flame()
         .peak()
         .ifKnown()
         .ifPresent(
             known ->
                 marks.add(
-                    new Mark.Label(
+                    new ChartMark.Label(
                         List.of(peak),
                         "peak "
                             + display.value(
@@ -128,7 +128,7 @@ final class RunChart {
   }
 
   private Panel water(Box box, int lanes) {
-    List<Mark> marks = new ArrayList<>(moments(lanes));
+    List<ChartMark> marks = new ArrayList<>(moments(lanes));
     boilingPoint().ifPresent(at -> marks.add(boilingLine(at)));
     addCurves(marks, with(Role.AMBIENT), Hue.GREEN, Dash.DASHED, 1.6);
     addCurves(marks, with(Role.WATER), Hue.BLUE, Dash.SOLID, 2);
@@ -155,14 +155,14 @@ final class RunChart {
         : run.conditions().boilingPoint().ifKnown().map(point -> degrees.of(point.value()));
   }
 
-  private Mark boilingLine(double at) {
-    Points line = Points.of(new Spot(time.from(), at), new Spot(time.to(), at));
-    return new Mark.Line(line, Hue.GREY, Dash.DOTTED, 1.2);
+  private ChartMark boilingLine(double at) {
+    Points line = Points.of(new ChartPoint(time.from(), at), new ChartPoint(time.to(), at));
+    return new ChartMark.Line(line, Hue.GREY, Dash.DOTTED, 1.2);
   }
 
-  private Mark boilingLabel(double at) {
+  private ChartMark boilingLabel(double at) {
     double held = run.conditions().boilingPoint().orNaN();
-    return new Mark.Label(
+    return new ChartMark.Label(
         spread(at),
         "boiling point " + display.value(held, 0.5, Dimension.TEMPERATURE),
         Hue.GREY,
@@ -171,30 +171,31 @@ final class RunChart {
   }
 
   /** Places all along the time axis, those at the right first. */
-  private List<Spot> spread(double y) {
-    List<Spot> spots = new ArrayList<>();
+  private List<ChartPoint> spread(double y) {
+    List<ChartPoint> spots = new ArrayList<>();
     for (int i = 18; i >= 1; i--) {
-      spots.add(new Spot(time.from() + time.length() * i / 20, y));
+      spots.add(new ChartPoint(time.from() + time.length() * i / 20, y));
     }
     return spots;
   }
 
   /** The line through the last kelvins before the boil, and the plateau that it meets. */
-  private void addPlateau(List<Mark> marks, Plateau plateau) {
+  private void addPlateau(List<ChartMark> marks, Plateau plateau) {
     double boil = minutes(plateau.boilAt());
     double level = degrees.of(plateau.celsius());
-    Spot from = new Spot(minutes(plateau.lineFrom()), degrees.of(plateau.lineFromCelsius()));
-    Spot meeting = new Spot(boil, level);
-    Spot to = new Spot(minutes(plateau.plateauTo()), level);
-    marks.add(new Mark.Line(Points.of(from, meeting, to), Hue.BLACK, Dash.SOLID, 2.2));
-    marks.add(new Mark.Dots(Points.of(meeting), Hue.BLACK, Glyph.DIAMOND, Fill.HOLLOW, 10));
+    ChartPoint from =
+        new ChartPoint(minutes(plateau.lineFrom()), degrees.of(plateau.lineFromCelsius()));
+    ChartPoint meeting = new ChartPoint(boil, level);
+    ChartPoint to = new ChartPoint(minutes(plateau.plateauTo()), level);
+    marks.add(new ChartMark.Line(Points.of(from, meeting, to), Hue.BLACK, Dash.SOLID, 2.2));
+    marks.add(new ChartMark.Dots(Points.of(meeting), Hue.BLACK, Glyph.DIAMOND, Fill.HOLLOW, 10));
     run.boil()
         .boilTime()
         .ifKnown()
         .ifPresent(
             time ->
                 marks.add(
-                    new Mark.Label(
+                    new ChartMark.Label(
                         List.of(meeting),
                         "boil time "
                             + display.value(
@@ -211,12 +212,14 @@ final class RunChart {
         .axis(degrees.title(what), Axis.Ticks.NUMBERS, 0.06, 0.24);
   }
 
-  private void addCurves(List<Mark> marks, List<Curve> curves, Hue hue, Dash first, double width) {
+  private void addCurves(
+      List<ChartMark> marks, List<Curve> curves, Hue hue, Dash first, double width) {
     Dash[] dashes = {first, Dash.DOTTED, Dash.DASHED};
     for (int i = 0; i < curves.size(); i++) {
       Points points = points(curves.get(i));
-      marks.add(new Mark.Line(points, hue, dashes[i % dashes.length], width));
-      marks.add(new Mark.Label(along(points), name(curves, i), hue, Weight.BOLD, Need.IF_ROOM));
+      marks.add(new ChartMark.Line(points, hue, dashes[i % dashes.length], width));
+      marks.add(
+          new ChartMark.Label(along(points), name(curves, i), hue, Weight.BOLD, Need.IF_ROOM));
     }
   }
 
@@ -233,10 +236,10 @@ final class RunChart {
   }
 
   /** Places along a curve, those near its end first. */
-  private static List<Spot> along(Points points) {
-    List<Spot> spots = new ArrayList<>();
+  private static List<ChartPoint> along(Points points) {
+    List<ChartPoint> spots = new ArrayList<>();
     for (int i = 18; i >= 1; i--) {
-      Spot spot = points.at(points.size() * i / 20);
+      ChartPoint spot = points.at(points.size() * i / 20);
       if (!Double.isNaN(spot.y())) {
         spots.add(spot);
       }
@@ -244,7 +247,7 @@ final class RunChart {
     return spots.isEmpty() ? List.of(firstOf(points)) : spots;
   }
 
-  private static Spot firstOf(Points points) {
+  private static ChartPoint firstOf(Points points) {
     for (int i = 0; i < points.size(); i++) {
       if (!Double.isNaN(points.at(i).y())) {
         return points.at(i);
@@ -253,11 +256,12 @@ final class RunChart {
     throw new IllegalArgumentException("a curve without a point");
   }
 
-  private List<Mark> moments(int lanes) {
+  private List<ChartMark> moments(int lanes) {
     return run.timeline().events().stream()
         .map(
             event ->
-                (Mark) new Mark.Moment(minutes(event.seconds()), lanes == 0 ? "" : event.text()))
+                (ChartMark)
+                    new ChartMark.Moment(minutes(event.seconds()), lanes == 0 ? "" : event.text()))
         .toList();
   }
 }

@@ -8,7 +8,7 @@ import fairboil.analysis.group.BuildResult;
 import fairboil.analysis.measure.Measure;
 import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.sheet.Key;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.words.Display;
 import fairboil.reports.words.Names;
 import fairboil.reports.words.Plural;
@@ -47,7 +47,7 @@ final class Tips {
   Sheet on(Sheet sheet, HoleEffect effect) {
     Shown across = new Shown(display, Dimension.LENGTH);
     Shown up = new Shown(display, effect.response().dimension());
-    List<Mark> tips = new ArrayList<>();
+    List<ChartMark> tips = new ArrayList<>();
     for (BuildPoint point : effect.points()) {
       double x = across.of(point.holeError());
       String build = "build " + Names.inSentence(point.build().name());
@@ -56,8 +56,8 @@ final class Tips {
               + display.value(point.holeError(), OF_A_HOLE, Dimension.LENGTH)
               + " RMS hole error";
       tips.add(
-          new Mark.Tip(
-              new Spot(x, up.of(point.mean())),
+          new ChartMark.Tip(
+              new ChartPoint(x, up.of(point.mean())),
               MEAN,
               Plural.sentence(build)
                   + ": mean "
@@ -67,7 +67,8 @@ final class Tips {
                   + at));
       for (Burn burn : asDrawn(burns(effect.response(), point.build()), point.burns())) {
         tips.add(
-            new Mark.Tip(new Spot(x, up.of(burn.value())), BURN, said(burn) + ", " + build + at));
+            new ChartMark.Tip(
+                new ChartPoint(x, up.of(burn.value())), BURN, said(burn) + ", " + build + at));
       }
     }
     return with(sheet, tips);
@@ -76,21 +77,22 @@ final class Tips {
   /** The sheet of builds side by side, with tips on the rows that bear their names. */
   Sheet on(Sheet sheet, Measure measure, List<BuildResult> builds) {
     Shown along = new Shown(display, measure.dimension());
-    List<Mark> tips = new ArrayList<>();
+    List<ChartMark> tips = new ArrayList<>();
     for (BuildResult build : builds) {
       row(sheet, build.build().key()).ifPresent(y -> addRow(tips, build, measure, along, y));
     }
     return with(sheet, tips);
   }
 
-  private void addRow(List<Mark> tips, BuildResult build, Measure measure, Shown along, double y) {
+  private void addRow(
+      List<ChartMark> tips, BuildResult build, Measure measure, Shown along, double y) {
     String name = "build " + Names.inSentence(build.build().key().name());
     Optional.ofNullable(build.summaries().get(measure))
         .ifPresent(
             summary ->
                 tips.add(
-                    new Mark.Tip(
-                        new Spot(along.of(summary.mean()), y),
+                    new ChartMark.Tip(
+                        new ChartPoint(along.of(summary.mean()), y),
                         MEAN,
                         Plural.sentence(name)
                             + ": mean "
@@ -101,16 +103,18 @@ final class Tips {
                             + " of "
                             + Plural.of(summary.n(), "burn"))));
     for (Burn burn : burns(measure, build.build().key())) {
-      tips.add(new Mark.Tip(new Spot(along.of(burn.value()), y), BURN, said(burn) + ", " + name));
+      tips.add(
+          new ChartMark.Tip(
+              new ChartPoint(along.of(burn.value()), y), BURN, said(burn) + ", " + name));
     }
   }
 
   private static Optional<Double> row(Sheet sheet, Key build) {
     return sheet.panels().get(0).marks().stream()
-        .filter(Mark.Row.class::isInstance)
-        .map(Mark.Row.class::cast)
+        .filter(ChartMark.Row.class::isInstance)
+        .map(ChartMark.Row.class::cast)
         .filter(row -> row.weight() == Weight.PLAIN && row.left().equals(build.name()))
-        .map(Mark.Row::y)
+        .map(ChartMark.Row::y)
         .findFirst();
   }
 
@@ -143,12 +147,12 @@ final class Tips {
         + display.value(burn.value(), burn.uncertainty(), burn.dimension());
   }
 
-  private static Sheet with(Sheet sheet, List<Mark> tips) {
+  private static Sheet with(Sheet sheet, List<ChartMark> tips) {
     if (tips.size() > MOST) {
       return sheet;
     }
     Panel panel = sheet.panels().get(0);
-    List<Mark> marks = new ArrayList<>(panel.marks());
+    List<ChartMark> marks = new ArrayList<>(panel.marks());
     marks.addAll(tips);
     return sheet.withFirst(panel.with(marks));
   }

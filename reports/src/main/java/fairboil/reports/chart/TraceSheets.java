@@ -85,13 +85,14 @@ final class TraceSheets {
   }
 
   private Panel panel(RunResult run, Box box, Display display) {
-    List<Mark> marks = new ArrayList<>();
-    Points floor = Points.of(new Spot(time.from(), up.from()), new Spot(time.to(), up.from()));
-    marks.add(new Mark.Line(floor, Hue.GREY, Dash.SOLID, 1));
+    List<ChartMark> marks = new ArrayList<>();
+    Points floor =
+        Points.of(new ChartPoint(time.from(), up.from()), new ChartPoint(time.to(), up.from()));
+    marks.add(new ChartMark.Line(floor, Hue.GREY, Dash.SOLID, 1));
     for (Curve curve : curves(run)) {
       boolean flame = curve.role() == Role.FLAME;
       marks.add(
-          new Mark.Line(
+          new ChartMark.Line(
               thinned(curve), flame ? Hue.VERMILION : Hue.BLUE, Dash.SOLID, flame ? 1 : 1.6));
     }
     String boil =
@@ -108,7 +109,7 @@ final class TraceSheets {
     double[] seconds = curve.seconds();
     double[] celsius = curve.celsius();
     int stretch = Math.max(1, curve.size() / BUCKETS);
-    List<Spot> spots = new ArrayList<>();
+    List<ChartPoint> spots = new ArrayList<>();
     for (int from = 0; from < seconds.length; from += stretch) {
       int low = from;
       int high = from;
@@ -117,7 +118,7 @@ final class TraceSheets {
         high = celsius[high] >= celsius[i] ? high : i;
       }
       for (int i : low < high ? new int[] {low, high} : new int[] {high, low}) {
-        spots.add(new Spot(seconds[i] / 60, degrees.of(celsius[i])));
+        spots.add(new ChartPoint(seconds[i] / 60, degrees.of(celsius[i])));
       }
     }
     return Points.of(spots);

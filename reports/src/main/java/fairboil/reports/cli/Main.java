@@ -13,6 +13,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -117,15 +118,15 @@ public final class Main implements Runnable {
           + " no command or option here"
           + (likely.isEmpty() ? "." : "; did you mean " + String.join(" or ", likely) + "?");
     }
-    return e.getMessage();
+    return said(e);
   }
 
   private static int explain(Exception e, CommandLine line, CommandLine.ParseResult parsed) {
     if (e instanceof StudyException) {
-      return say(line, ExitStatus.STUDY_UNREADABLE, e.getMessage());
+      return say(line, ExitStatus.STUDY_UNREADABLE, said(e));
     }
     if (e instanceof IOException || e instanceof ChartException) {
-      return say(line, ExitStatus.NOT_WRITTEN, e.getMessage());
+      return say(line, ExitStatus.NOT_WRITTEN, said(e));
     }
     return crashed(e, line, parsed.originalArgs().get(0));
   }
@@ -139,6 +140,11 @@ public final class Main implements Runnable {
     Fault fault = Faults.of("the whole of “" + command + "”", Place.of(command), thrown);
     FaultFile.temporary(List.of(fault)).tell(line.getErr());
     return ExitStatus.NOT_WRITTEN.code();
+  }
+
+  /** What an exception says; those of Java that say nothing have a name at least. */
+  static String said(Exception e) {
+    return Objects.requireNonNullElseGet(e.getMessage(), e::toString);
   }
 
   private static int say(CommandLine line, ExitStatus status, String sentence) {

@@ -14,9 +14,11 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -47,17 +49,17 @@ final class NewCommand implements Callable<Integer> {
         "A study whose burns a group will repeat. Its settings, stoves (marked as shared), rings,",
         "pots, claims and protocol are copied; runs, marks, sensors and holes are not."
       })
-  private Path from;
+  private @Nullable Path from;
 
   @Option(names = "--site", paramLabel = "NAME", description = "The group's site, with --from.")
-  private String site;
+  private @Nullable String site;
 
   @Override
   public Integer call() throws StudyException, OutputException {
     Optional<Study> copied = copied();
     Map<String, String> files =
         copied.isPresent()
-            ? GroupTemplate.files(copied.get(), site.strip())
+            ? GroupTemplate.files(copied.get(), Objects.requireNonNull(site).strip())
             : StudyTemplate.files();
     try {
       refuseUnlessEmpty();

@@ -34,6 +34,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -64,6 +65,7 @@ final class PlanCommand implements Callable<Integer> {
       required = true,
       paramLabel = "DIR",
       description = "Folder to write the plan to.")
+  @SuppressWarnings("NullAway.Init") // it is required
   private Path out;
 
   @Option(
@@ -76,31 +78,31 @@ final class PlanCommand implements Callable<Integer> {
       names = "--half-width",
       paramLabel = "SIZE",
       description = "Wanted: the mean of a design, known to so much on either side.")
-  private String halfWidth;
+  private @Nullable String halfWidth;
 
   @Option(
       names = "--difference",
       paramLabel = "SIZE",
       description = "Wanted: to find a difference of that size between designs.")
-  private String difference;
+  private @Nullable String difference;
 
   @Option(
       names = "--margin",
       paramLabel = "SIZE",
       description = "Wanted: to find designs that do not differ to be no different within this.")
-  private String margin;
+  private @Nullable String margin;
 
   @Option(
       names = "--hole-effect",
       paramLabel = "SIZE",
       description = "Wanted: to find a hole effect of that size for each mm of RMS hole error.")
-  private String holeEffect;
+  private @Nullable String holeEffect;
 
   @Option(
       names = "--largest-error",
       paramLabel = "LENGTH",
       description = "The largest RMS hole error to drill on purpose.")
-  private String largestError;
+  private @Nullable String largestError;
 
   @Option(
       names = "--power",
@@ -112,25 +114,25 @@ final class PlanCommand implements Callable<Integer> {
       names = "--burn-sd",
       paramLabel = "SIZE",
       description = "Scatter from burn to burn of one stove, a standard deviation.")
-  private String burnSd;
+  private @Nullable String burnSd;
 
   @Option(
       names = "--stove-sd",
       paramLabel = "SIZE",
       description = "Scatter from stove to stove of one design, a standard deviation.")
-  private String stoveSd;
+  private @Nullable String stoveSd;
 
   @Option(
       names = "--builds",
       paramLabel = "N",
       description = "Stoves in the running order (default: as many as are needed).")
-  private Integer builds;
+  private @Nullable Integer builds;
 
   @Option(
       names = "--runs",
       paramLabel = "N",
       description = "Burns of each stove in the running order (default: as advised).")
-  private Integer runs;
+  private @Nullable Integer runs;
 
   @Option(
       names = "--site",
@@ -215,7 +217,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private Optional<Wish> wish(
-      Wish.Kind kind, String option, String text, Dimension dimension, double factor) {
+      Wish.Kind kind, String option, @Nullable String text, Dimension dimension, double factor) {
     OptionalDouble size = read(option, text, dimension);
     if (size.isPresent() && !(size.getAsDouble() > 0)) {
       throw wrong(option, "it must be more than 0");
@@ -225,7 +227,7 @@ final class PlanCommand implements Callable<Integer> {
         : Optional.empty();
   }
 
-  private OptionalDouble read(String option, String text, Dimension dimension) {
+  private OptionalDouble read(String option, @Nullable String text, Dimension dimension) {
     if (text == null) {
       return OptionalDouble.empty();
     }
@@ -239,7 +241,7 @@ final class PlanCommand implements Callable<Integer> {
         : wrong(option, "it must be a size with its unit, not below 0");
   }
 
-  private OptionalInt count(String option, Integer number, int most) {
+  private OptionalInt count(String option, @Nullable Integer number, int most) {
     if (number == null) {
       return OptionalInt.empty();
     }

@@ -41,6 +41,7 @@ final class PrintCommand implements Callable<Integer> {
       required = true,
       paramLabel = "DIR",
       description = "Folder to write the PDF files to.")
+  @SuppressWarnings("NullAway.Init") // it is required
   private Path out;
 
   @Override

@@ -50,6 +50,7 @@ final class ReportCommand implements Callable<Integer> {
       required = true,
       paramLabel = "DIR",
       description = "Folder to write the report to.")
+  @SuppressWarnings("NullAway.Init") // it is required
   private Path out;
 
   @Option(

@@ -1,7 +1,6 @@
 package fairboil.reports.page;
 
 import fairboil.analysis.claim.ClaimResult.Verdict;
-import fairboil.analysis.effect.HoleEffect;
 import fairboil.analysis.group.BoilCount;
 import fairboil.analysis.run.RunResult;
 import fairboil.reports.chart.Picture;
@@ -43,10 +42,11 @@ final class AnswerSection {
   }
 
   private static FigureView figure(Materials from, Picture picture) {
-    Optional<HoleEffect> effect = from.results().holeEffects().stream().findFirst();
-    return picture.kind() == Picture.Kind.HOLE_EFFECT && effect.isPresent()
-        ? EffectCharts.figure(from, effect.get(), picture)
-        : StudyCharts.figure(from, picture);
+    return from.results().holeEffects().stream()
+        .filter(effect -> EffectCharts.key(effect).equals(picture.key()))
+        .findFirst()
+        .map(effect -> EffectCharts.figure(from, effect, picture))
+        .orElseGet(() -> StudyCharts.figure(from, picture));
   }
 
   private static List<FactView> facts(Materials from) {

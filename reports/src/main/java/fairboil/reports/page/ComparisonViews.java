@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Differences between builds, designs and conditions, and scatter. */
 final class ComparisonViews {
@@ -122,7 +123,7 @@ final class ComparisonViews {
     return List.of(pair.measure().label(), pair.level(), pair.a(), pair.b());
   }
 
-  private static CellView check(Materials from, Comparison pair, Comparison check) {
+  private static CellView check(Materials from, Comparison pair, @Nullable Comparison check) {
     if (check == null || !pair.method().isHeadline()) {
       return CellView.of("");
     }

@@ -3,17 +3,17 @@ package fairboil.reports.page;
 import fairboil.analysis.effect.BuildPoint;
 import fairboil.analysis.effect.HoleEffect;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.reports.chart.ChartKey;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
 import fairboil.reports.page.view.FigureView;
 import fairboil.reports.page.view.TableView;
+import fairboil.reports.words.EffectResiduals;
 import fairboil.reports.words.EffectWords;
-import fairboil.reports.words.Residuals;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Charts of hole effects, with the points behind them. */
@@ -21,21 +21,23 @@ final class EffectCharts {
 
   private EffectCharts() {}
 
-  /**
-   * The chart of an effect, if it was drawn: those of one response come in its order of effects.
-   */
+  /** The chart of an effect, if it was drawn. */
   static Optional<Picture> of(Materials from, HoleEffect effect) {
-    return of(from, effect, Picture.Kind.HOLE_EFFECT, other -> !other.points().isEmpty());
+    return from.chart(key(effect));
+  }
+
+  static ChartKey key(HoleEffect effect) {
+    return ChartKey.of(Picture.Kind.HOLE_EFFECT, effect);
   }
 
   /** How far builds and burns lie from the line of an effect, if it has one. */
   static Optional<FigureView> residuals(Materials from, HoleEffect effect) {
-    return of(from, effect, Picture.Kind.RESIDUALS, other -> !other.band().isEmpty())
+    return from.chart(ChartKey.of(Picture.Kind.RESIDUALS, effect))
         .map(picture -> Charts.figure(picture, Optional.of(residuals(from, effect, picture))));
   }
 
   private static TableView residuals(Materials from, HoleEffect effect, Picture picture) {
-    Residuals residuals = Residuals.of(effect);
+    EffectResiduals residuals = EffectResiduals.of(effect);
     Dimension dimension = effect.response().dimension().ofDifference();
     return TableView.list(
         Charts.id(picture) + "-data",
@@ -59,22 +61,6 @@ final class EffectCharts {
                                 .mapToObj(burn -> from.cells().cell(burn, 1, dimension).text())
                                 .collect(Collectors.joining(", ")))))
             .toList());
-  }
-
-  private static Optional<Picture> of(
-      Materials from, HoleEffect effect, Picture.Kind kind, Predicate<HoleEffect> isDrawn) {
-    String response = effect.response().label();
-    List<HoleEffect> drawn =
-        from.results().holeEffects().stream()
-            .filter(other -> other.response() == effect.response())
-            .filter(isDrawn)
-            .toList();
-    List<Picture> pictures =
-        from.charts(kind).stream().filter(picture -> picture.subject().equals(response)).toList();
-    int index = drawn.indexOf(effect);
-    return index >= 0 && index < pictures.size()
-        ? Optional.of(pictures.get(index))
-        : Optional.empty();
   }
 
   static FigureView figure(Materials from, HoleEffect effect, Picture picture) {

@@ -5,6 +5,8 @@ import fairboil.analysis.run.BalanceResult;
 import fairboil.analysis.run.BalanceResult.Fitted;
 import fairboil.analysis.run.RunResult;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.sheet.Key;
+import fairboil.reports.chart.ChartKey;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
@@ -37,19 +39,24 @@ final class HeatCharts {
     HeatWords.example(from.results())
         .ifPresent(
             run -> {
-              figures.addAll(charts.with(Picture.Kind.HEAT_BALANCE, id -> charts.course(run, id)));
-              figures.addAll(charts.with(Picture.Kind.BALANCES, charts::fits));
-              figures.addAll(charts.with(Picture.Kind.BUDGET, id -> charts.budget(run, id)));
+              Key key = run.run().key();
+              charts
+                  .with(
+                      ChartKey.ofRun(Picture.Kind.HEAT_BALANCE, key), id -> charts.course(run, id))
+                  .ifPresent(figures::add);
+              charts.with(ChartKey.of(Picture.Kind.BALANCES), charts::fits).ifPresent(figures::add);
+              charts
+                  .with(ChartKey.ofRun(Picture.Kind.BUDGET, key), id -> charts.budget(run, id))
+                  .ifPresent(figures::add);
             });
     return figures;
   }
 
-  private List<FigureView> with(Picture.Kind kind, Function<String, TableView> data) {
-    return from.charts(kind).stream()
+  private Optional<FigureView> with(ChartKey key, Function<String, TableView> data) {
+    return from.chart(key)
         .map(
             picture ->
-                Charts.figure(picture, Optional.of(data.apply(Charts.id(picture) + "-data"))))
-        .toList();
+                Charts.figure(picture, Optional.of(data.apply(Charts.id(picture) + "-data"))));
   }
 
   private TableView course(RunResult run, String id) {

@@ -4,6 +4,7 @@ import fairboil.analysis.Results;
 import fairboil.analysis.fault.Faults;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Settings;
+import fairboil.reports.chart.ChartKey;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.words.Display;
 import java.util.List;
@@ -54,5 +55,10 @@ final class Materials {
 
   List<Picture> charts(Picture.Kind kind) {
     return model.charts().stream().filter(picture -> picture.kind() == kind).toList();
+  }
+
+  /** The chart with that key, if it was drawn; of several the first. */
+  Optional<Picture> chart(ChartKey key) {
+    return model.charts().stream().filter(picture -> picture.key().equals(key)).findFirst();
   }
 }

@@ -6,6 +6,7 @@ import fairboil.analysis.plan.Answer.Need;
 import fairboil.analysis.plan.Basis;
 import fairboil.analysis.plan.Plan;
 import fairboil.analysis.plan.PlannedBuild;
+import fairboil.analysis.plan.Wish;
 import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Severity;
@@ -27,7 +28,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Writes the page of a plan: self-contained, as the page of a report is. */
@@ -35,7 +35,7 @@ public final class PlanPage {
 
   private final Results results;
   private final Plan plan;
-  private final List<Picture> pictures;
+  private final Map<Wish.Kind, Picture> pictures;
   private final Display display;
   private final String version;
 
@@ -43,11 +43,11 @@ public final class PlanPage {
    * The page of a plan.
    *
    * @param results of the study that it is for
-   * @param pictures one of each wish, in their order
+   * @param pictures one of each wish
    * @param version the version of the program
    */
-  public PlanPage(Results results, Plan plan, List<Picture> pictures, String version) {
-    this.pictures = List.copyOf(pictures);
+  public PlanPage(Results results, Plan plan, Map<Wish.Kind, Picture> pictures, String version) {
+    this.pictures = Map.copyOf(pictures);
     this.results = results;
     this.plan = plan;
     this.display = Display.in(results.study().settings().get(Settings.SHOW_UNITS));
@@ -86,39 +86,34 @@ public final class PlanPage {
         .toList();
   }
 
-  private List<TableView> needs() {
-    List<TableView> tables = new ArrayList<>();
-    for (Answer answer : plan.answers()) {
-      List<List<CellView>> rows = new ArrayList<>();
-      for (int runs = 1; runs <= Answer.MOST_RUNS; runs++) {
-        rows.add(
-            List.of(
-                FigureCells.count(runs),
-                builds(answer.need(Basis.UPPER_LIMIT, runs)),
-                builds(answer.need(Basis.ESTIMATE, runs))));
-      }
-      String kind = answer.wish().kind().label();
-      tables.add(
-          TableView.grid(
-              "needs-" + (tables.size() + 1),
-              "Stoves needed"
-                  + (answer.wish().kind().isByDesign() ? " of each design" : "")
-                  + ": "
-                  + kind,
-              List.of(
-                  ColumnView.numbers("burns of each stove"),
-                  ColumnView.numbers(Basis.UPPER_LIMIT.label()),
-                  ColumnView.numbers(Basis.ESTIMATE.label())),
-              rows));
+  private static TableView needs(Answer answer, int number) {
+    List<List<CellView>> rows = new ArrayList<>();
+    for (int runs = 1; runs <= Answer.MOST_RUNS; runs++) {
+      rows.add(
+          List.of(
+              FigureCells.count(runs),
+              builds(answer.need(Basis.UPPER_LIMIT, runs)),
+              builds(answer.need(Basis.ESTIMATE, runs))));
     }
-    return tables;
+    Wish.Kind kind = answer.wish().kind();
+    return TableView.grid(
+        "needs-" + number,
+        "Stoves needed" + (kind.isByDesign() ? " of each design" : "") + ": " + kind.label(),
+        List.of(
+            ColumnView.numbers("burns of each stove"),
+            ColumnView.numbers(Basis.UPPER_LIMIT.label()),
+            ColumnView.numbers(Basis.ESTIMATE.label())),
+        rows);
   }
 
   private List<FigureView> charts() {
-    List<TableView> needs = needs();
-    return IntStream.range(0, pictures.size())
-        .mapToObj(i -> Charts.figure(pictures.get(i), Optional.of(needs.get(i))))
-        .toList();
+    List<FigureView> charts = new ArrayList<>();
+    for (Answer answer : plan.answers()) {
+      Optional.ofNullable(pictures.get(answer.wish().kind()))
+          .map(picture -> Charts.figure(picture, Optional.of(needs(answer, charts.size() + 1))))
+          .ifPresent(charts::add);
+    }
+    return charts;
   }
 
   private static CellView builds(Need need) {

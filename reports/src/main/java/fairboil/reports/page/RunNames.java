@@ -7,6 +7,7 @@ import fairboil.reports.chart.Slugs;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** What each run is called in addresses: unique in a study ignoring case, and safe as a name. */
 public final class RunNames {
@@ -30,7 +31,7 @@ public final class RunNames {
 
   /** The name of a run. */
   public String of(RunResult run) {
-    return names.get(run.run().key());
+    return Objects.requireNonNull(names.get(run.run().key()));
   }
 
   /** The name of the file of a run's own page, relative to the folder of the main page. */

@@ -8,6 +8,7 @@ import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
 import fairboil.ingest.dimension.Dimension;
 import fairboil.reports.chart.ChartBook;
+import fairboil.reports.chart.ChartKey;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.view.CellView;
 import fairboil.reports.page.view.ColumnView;
@@ -28,23 +29,24 @@ final class StudyCharts {
 
   /** All charts of a kind; where several show the same, the numbers stand behind the first. */
   static List<FigureView> all(Materials from, Picture.Kind kind) {
-    Set<String> told = new HashSet<>();
+    Set<ChartKey> told = new HashSet<>();
     return from.charts(kind).stream()
         .map(
             picture ->
-                told.add(picture.subject())
+                told.add(picture.key())
                     ? figure(from, picture)
                     : Charts.figure(picture, Optional.empty()))
         .toList();
   }
 
   static FigureView figure(Materials from, Picture picture) {
+    ChartKey key = picture.key();
     String id = Charts.id(picture) + "-data";
     Optional<TableView> data =
-        switch (picture.kind()) {
-          case BUILDS -> Measure.named(picture.subject()).map(measure -> builds(from, measure, id));
-          case RING_MAPS -> Optional.of(holes(from, picture.subject(), id));
-          case FOREST -> Measure.named(picture.subject()).map(measure -> pairs(from, measure, id));
+        switch (key.kind()) {
+          case BUILDS -> key.measure().map(measure -> builds(from, measure, id));
+          case RING_MAPS -> key.ring().map(ring -> holes(from, ring, id));
+          case FOREST -> key.measure().map(measure -> pairs(from, measure, id));
           case NORMALISING -> Optional.of(normalising(from, id));
           case HOLE_EFFECT, RESIDUALS, HEAT_BALANCE, BALANCES, BUDGET, POWER, TRACES, RUN ->
               Optional.empty();
@@ -117,7 +119,7 @@ final class StudyCharts {
   }
 
   private static List<CellView> row(Materials from, BuildResult build, Measure measure) {
-    Summary summary = build.summaries().get(measure);
+    Summary summary = build.summary(measure);
     Dimension dimension = measure.dimension();
     double coarseness = FigureCells.coarseness(summary.interval());
     return List.of(

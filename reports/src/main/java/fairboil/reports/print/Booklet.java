@@ -48,7 +48,7 @@ final class Booklet {
    * @param content draws the pages
    * @return the PDF
    */
-  static byte[] of(Head head, Typefaces typefaces, Consumer<Booklet> content) {
+  static byte[] of(FormHead head, Typefaces typefaces, Consumer<Booklet> content) {
     try (PDDocument document = new PDDocument()) {
       Booklet booklet = new Booklet(document, new Lettering(document, typefaces), head.paper());
       booklet.describe(head);
@@ -62,7 +62,7 @@ final class Booklet {
     }
   }
 
-  private void describe(Head head) {
+  private void describe(FormHead head) {
     // A fixed number, or the identifier would hold the time of day.
     document.setDocumentId(1L);
     document.getDocumentInformation().setTitle(head.title());
@@ -72,10 +72,6 @@ final class Booklet {
     preferences.setPrintScaling(PRINT_SCALING.None);
     preferences.setDisplayDocTitle(true);
     document.getDocumentCatalog().setViewerPreferences(preferences);
-  }
-
-  Paper paper() {
-    return paper;
   }
 
   Lettering lettering() {
@@ -99,7 +95,7 @@ final class Booklet {
     }
   }
 
-  private void finish(Head head) {
+  private void finish(FormHead head) {
     for (int i = 0; i < pages.size(); i++) {
       Canvas page = pages.get(i);
       head.foot(page, i + 1, pages.size());

@@ -13,12 +13,12 @@ final class DiscFile {
   private static final double TOP = Booklet.MARGIN + 24;
 
   private final Booklet booklet;
-  private final Head head;
+  private final FormHead head;
   private final Disc disc;
   private final Undrawn undrawn;
   private final String owners;
 
-  private DiscFile(Booklet booklet, Head head, Disc disc, Undrawn undrawn, String owners) {
+  private DiscFile(Booklet booklet, FormHead head, Disc disc, Undrawn undrawn, String owners) {
     this.booklet = booklet;
     this.head = head;
     this.disc = disc;
@@ -32,7 +32,7 @@ final class DiscFile {
    * @param undrawn rings of the base that are not on the disc
    * @param owners for which builds it is, in words
    */
-  static byte[] of(Head head, Disc disc, Undrawn undrawn, String owners, Typefaces typefaces) {
+  static byte[] of(FormHead head, Disc disc, Undrawn undrawn, String owners, Typefaces typefaces) {
     return Booklet.of(
         head,
         typefaces,

@@ -11,13 +11,13 @@ final class Flow {
   private static final int MOST_LINES = 8;
 
   private final Booklet booklet;
-  private final Head head;
+  private final FormHead head;
   private final String aside;
   private final String line;
   private Canvas page;
   private double y;
 
-  Flow(Booklet booklet, Head head, String aside, String line) {
+  Flow(Booklet booklet, FormHead head, String aside, String line) {
     this.booklet = booklet;
     this.head = head;
     this.aside = aside;

@@ -32,11 +32,11 @@ final class HoleForm {
       List.of(HolesSheet.X, HolesSheet.Y, HolesSheet.ANGLE, HolesSheet.RADIUS, HolesSheet.DIAMETER);
 
   private final Booklet booklet;
-  private final Head head;
+  private final FormHead head;
   private final Study study;
   private final Owners owners;
 
-  private HoleForm(Booklet booklet, Head head, Study study) {
+  private HoleForm(Booklet booklet, FormHead head, Study study) {
     this.booklet = booklet;
     this.head = head;
     this.study = study;
@@ -44,7 +44,7 @@ final class HoleForm {
   }
 
   /** The forms of all builds that have rings, or empty if none has. */
-  static Optional<byte[]> of(Head head, Study study, Typefaces typefaces) {
+  static Optional<byte[]> of(FormHead head, Study study, Typefaces typefaces) {
     Owners owners = new Owners(study);
     List<Build> builds =
         study.builds().stream().filter(build -> !owners.of(build).isEmpty()).toList();

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
@@ -26,7 +27,7 @@ final class Lettering {
   }
 
   PDType0Font font(Type type) {
-    return fonts.get(type.face);
+    return Objects.requireNonNull(fonts.get(type.face));
   }
 
   String drawable(String text) {

@@ -21,14 +21,14 @@ public final class OrderForm {
    * @param paper the paper
    */
   public static Printed of(String study, List<PlannedRun> runs, Paper paper) {
-    Head head = new Head(paper, "Running order", study);
+    FormHead head = new FormHead(paper, "Running order", study);
     try (Typefaces typefaces = Typefaces.open()) {
       byte[] pdf = Booklet.of(head, typefaces, booklet -> draw(booklet, head, runs));
       return new Printed(NAME + "-" + paper.slug() + ".pdf", head.title(), pdf);
     }
   }
 
-  private static void draw(Booklet booklet, Head head, List<PlannedRun> runs) {
+  private static void draw(Booklet booklet, FormHead head, List<PlannedRun> runs) {
     Flow flow =
         new Flow(
             booklet,

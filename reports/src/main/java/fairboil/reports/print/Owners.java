@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Which rows of {@code rings.csv} describe which builds. */
@@ -68,7 +69,9 @@ final class Owners {
         .filter(ring -> !IntendedRing.isOnBase(ring))
         .forEach(ring -> users.put(ring, new ArrayList<>()));
     for (Build build : study.builds()) {
-      of(build).stream().filter(users::containsKey).forEach(ring -> users.get(ring).add(build));
+      of(build).stream()
+          .filter(users::containsKey)
+          .forEach(ring -> Objects.requireNonNull(users.get(ring)).add(build));
     }
     List<Group> groups = new ArrayList<>();
     users.forEach((ring, builds) -> groups.add(new Group(List.of(ring), builds)));

@@ -99,12 +99,12 @@ public final class Prints {
   }
 
   private void runSheet() {
-    Head head = head("Run sheet");
+    FormHead head = head("Run sheet");
     add("run-sheet", head, RunSheet.of(head, study, typefaces));
   }
 
   private void holeForm() {
-    Head head = head("Reading the holes");
+    FormHead head = head("Reading the holes");
     HoleForm.of(head, study, typefaces).ifPresent(pdf -> add("hole-form", head, pdf));
   }
 
@@ -120,7 +120,7 @@ public final class Prints {
         .filter(this::hasUsableWrap)
         .ifPresent(
             plan -> {
-              Head head = head("Measuring strip: ring " + ring.name() + RingWords.air(plan));
+              FormHead head = head("Measuring strip: ring " + ring.name() + RingWords.air(plan));
               byte[] pdf = StripFile.of(head, plan, group.words(), typefaces);
               add(wish, head, pdf);
               if (plan.height().isPresent() && !plan.isDatumTold()) {
@@ -131,7 +131,7 @@ public final class Prints {
 
   /** The paper that says why there is no strip or disc, under the name that it would have. */
   private void undrawn(String wish, Undrawn undrawn, Owners.Group group) {
-    Head head = head("Not drawn: " + undrawn.names());
+    FormHead head = head("Not drawn: " + undrawn.names());
     add(wish, head, undrawn.file(head, group.words(), typefaces));
     findings.addAll(undrawn.findings());
   }
@@ -194,7 +194,7 @@ public final class Prints {
     Disc.of(plans, findings)
         .ifPresent(
             disc -> {
-              Head head = head("Base disc: " + group.title());
+              FormHead head = head("Base disc: " + group.title());
               add(wish, head, DiscFile.of(head, disc, undrawn, group.words(), typefaces));
             });
   }
@@ -206,11 +206,11 @@ public final class Prints {
     return owner.map(name -> "-" + name).orElse("");
   }
 
-  private Head head(String title) {
-    return new Head(paper, title, study.name());
+  private FormHead head(String title) {
+    return new FormHead(paper, title, study.name());
   }
 
-  private void add(String wish, Head head, byte[] pdf) {
+  private void add(String wish, FormHead head, byte[] pdf) {
     drawn.add(new Printed(wish, head.title(), pdf));
   }
 

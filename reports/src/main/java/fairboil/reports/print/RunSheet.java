@@ -28,7 +28,7 @@ final class RunSheet {
   private final Row settings;
   private final Flow flow;
 
-  private RunSheet(Booklet booklet, Head head, Study study) {
+  private RunSheet(Booklet booklet, FormHead head, Study study) {
     this.booklet = booklet;
     this.study = study;
     this.settings = study.settings();
@@ -41,7 +41,7 @@ final class RunSheet {
                 + " stopwatch.csv. Write the unit beside a number if it is not the one printed.");
   }
 
-  static byte[] of(Head head, Study study, Typefaces typefaces) {
+  static byte[] of(FormHead head, Study study, Typefaces typefaces) {
     return Booklet.of(head, typefaces, booklet -> new RunSheet(booklet, head, study).draw());
   }
 

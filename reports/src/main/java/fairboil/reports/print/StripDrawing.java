@@ -29,7 +29,7 @@ final class StripDrawing {
 
   private final Canvas page;
   private final StripLayout strip;
-  private final List<Mark> marks;
+  private final List<RingMark> marks;
 
   StripDrawing(Canvas page, StripLayout strip) {
     this.page = page;
@@ -42,7 +42,7 @@ final class StripDrawing {
     outline(piece, index);
     strip.row().ifPresent(row -> rowLine(piece, row));
     marks.stream().filter(mark -> piece.has(mark.along())).forEach(mark -> mark(piece, mark));
-    Scales.draw(page, piece, y(piece, strip.width()), isRimAbove() ? -1 : 1);
+    StripScales.draw(page, piece, y(piece, strip.width()), isRimAbove() ? -1 : 1);
     rimWords(piece);
   }
 
@@ -71,13 +71,13 @@ final class StripDrawing {
     page.line(piece.x(), y, piece.x(piece.to()), y, Pen.GRID);
   }
 
-  private void mark(Piece piece, Mark mark) {
+  private void mark(Piece piece, RingMark mark) {
     double x = piece.x(mark.along());
     boolean skipped = mark.hole().isEmpty();
     Pen pen = skipped ? Pen.SKIPPED : Pen.MARK;
     double width = strip.width();
     page.line(x, y(piece, 0), x, y(piece, width - StripLayout.SCALES), pen);
-    page.line(x, y(piece, width - Scales.LONG), x, y(piece, width), pen);
+    page.line(x, y(piece, width - StripScales.LONG), x, y(piece, width), pen);
     if (!skipped) {
       strip.row().ifPresent(row -> hole(x, y(piece, row)));
     }
@@ -93,7 +93,7 @@ final class StripDrawing {
     }
   }
 
-  private void words(Piece piece, Mark mark, double x) {
+  private void words(Piece piece, RingMark mark, double x) {
     int every = (int) Math.ceil(ROOM_FOR_NUMBER / strip.spacing());
     if ((mark.division() - 1) % every != 0) {
       return;
@@ -109,7 +109,7 @@ final class StripDrawing {
   }
 
   /** What is said beside the number of a division. */
-  private static String note(Mark mark) {
+  private static String note(RingMark mark) {
     if (mark.hole().isEmpty()) {
       return "no hole";
     }

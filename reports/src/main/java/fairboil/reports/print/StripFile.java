@@ -12,12 +12,12 @@ final class StripFile {
   private static final double SPARE = 0.1;
 
   private final Booklet booklet;
-  private final Head head;
+  private final FormHead head;
   private final RingPlan plan;
   private final double wrap;
   private final String owners;
 
-  private StripFile(Booklet booklet, Head head, RingPlan plan, double wrap, String owners) {
+  private StripFile(Booklet booklet, FormHead head, RingPlan plan, double wrap, String owners) {
     this.booklet = booklet;
     this.head = head;
     this.plan = plan;
@@ -31,7 +31,7 @@ final class StripFile {
    * @param plan a ring with a wrap
    * @param owners for which builds it is, in words
    */
-  static byte[] of(Head head, RingPlan plan, String owners, Typefaces typefaces) {
+  static byte[] of(FormHead head, RingPlan plan, String owners, Typefaces typefaces) {
     double wrap = plan.wrap().orElseThrow();
     return Booklet.of(
         head,
@@ -113,7 +113,7 @@ final class StripFile {
 
   private static Table places(StripLayout layout, double rowHeight) {
     List<List<String>> rows = new ArrayList<>();
-    for (Mark mark : layout.marks()) {
+    for (RingMark mark : layout.marks()) {
       rows.add(
           List.of(
               String.valueOf(mark.division()),

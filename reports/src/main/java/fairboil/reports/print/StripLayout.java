@@ -97,9 +97,10 @@ record StripLayout(
   }
 
   /** The divisions in order. */
-  List<Mark> marks() {
+  List<RingMark> marks() {
     return IntStream.rangeClosed(1, plan.divisions())
-        .mapToObj(division -> new Mark(division, plan.holeOn(division), (division - 1) * spacing))
+        .mapToObj(
+            division -> new RingMark(division, plan.holeOn(division), (division - 1) * spacing))
         .toList();
   }
 }

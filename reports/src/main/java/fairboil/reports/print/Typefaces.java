@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.text.Bidi;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -29,7 +30,7 @@ final class Typefaces implements AutoCloseable {
     for (Type.Face face : Type.Face.values()) {
       faces.put(face, read(face.file));
     }
-    characters = faces.get(Type.Face.PLAIN).getUnicodeCmapLookup();
+    characters = Objects.requireNonNull(faces.get(Type.Face.PLAIN)).getUnicodeCmapLookup();
   }
 
   static Typefaces open() {
@@ -53,7 +54,7 @@ final class Typefaces implements AutoCloseable {
   }
 
   TrueTypeFont get(Type.Face face) {
-    return faces.get(face);
+    return Objects.requireNonNull(faces.get(face));
   }
 
   /**

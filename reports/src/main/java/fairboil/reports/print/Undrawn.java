@@ -83,7 +83,7 @@ record Undrawn(Study study, List<Ring> rings) {
   }
 
   /** The file in place of a strip or a disc. */
-  byte[] file(Head head, String owners, Typefaces typefaces) {
+  byte[] file(FormHead head, String owners, Typefaces typefaces) {
     return Booklet.of(
         head,
         typefaces,

@@ -1,7 +1,6 @@
 package fairboil.reports.quote;
 
 import fairboil.analysis.Results;
-import fairboil.analysis.measure.Measure;
 import fairboil.reports.chart.Picture.Kind;
 import fairboil.reports.chart.Print;
 import fairboil.reports.words.Display;
@@ -59,6 +58,6 @@ final class CaptionText {
     if (print.kind() == Kind.RING_MAPS) {
       return List.of("Places are as measured, after best fit; nothing is normalised.");
     }
-    return Measure.named(print.subject()).map(words::normalising).stream().toList();
+    return print.key().measure().map(words::normalising).stream().toList();
   }
 }

@@ -33,10 +33,6 @@ final class Markdown {
     return block("## " + plain(heading));
   }
 
-  Markdown heading3(String heading) {
-    return block("### " + plain(heading));
-  }
-
   Markdown paragraph(String sentence) {
     return block(plain(sentence));
   }

@@ -40,8 +40,8 @@ public final class ResultTables {
   /** The same tables, each to be filled in by itself. */
   public static List<Part> parts(Results results) {
     return List.of(
-        Part.of(RunTable.SCHEMA, results::runs),
-        Part.of(BuildTable.SCHEMA, results::builds),
+        Part.of(RunsTable.SCHEMA, results::runs),
+        Part.of(BuildsTable.SCHEMA, results::builds),
         Part.of(HoleTables.HOLES, () -> HoleTables.holes(results.rings())),
         Part.of(HoleTables.HOLE_ERROR, results::rings),
         Part.of(EffectTable.SCHEMA, () -> EffectTable.terms(results.holeEffects())),

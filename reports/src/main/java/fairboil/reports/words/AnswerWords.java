@@ -112,7 +112,7 @@ public final class AnswerWords {
     List<BuildResult> builds =
         results.builds().stream()
             .filter(build -> build.summaries().containsKey(measure))
-            .sorted(Comparator.comparingDouble(build -> build.summaries().get(measure).mean()))
+            .sorted(Comparator.comparingDouble(build -> build.summary(measure).mean()))
             .toList();
     return builds.size() < 2
         ? builds.stream().findFirst().map(build -> alone(build, measure))
@@ -122,8 +122,8 @@ public final class AnswerWords {
 
   /** Of builds in the order of their means. */
   private static boolean areAlike(List<BuildResult> builds, Measure measure) {
-    double lowest = builds.get(0).summaries().get(measure).mean();
-    double highest = builds.get(builds.size() - 1).summaries().get(measure).mean();
+    double lowest = builds.get(0).summary(measure).mean();
+    double highest = builds.get(builds.size() - 1).summary(measure).mean();
     return new Interval(lowest, highest).isPoint();
   }
 
@@ -131,7 +131,7 @@ public final class AnswerWords {
     return "Every build has the same mean "
         + measure.label()
         + ", "
-        + display.value(build.summaries().get(measure).mean(), 0, measure.dimension())
+        + display.value(build.summary(measure).mean(), 0, measure.dimension())
         + ".";
   }
 
@@ -149,7 +149,7 @@ public final class AnswerWords {
   }
 
   private String alone(BuildResult build, Measure measure) {
-    Summary summary = build.summaries().get(measure);
+    Summary summary = build.summary(measure);
     return "The "
         + (summary.n() == 1 ? "only " : "mean ")
         + measure.label()
@@ -180,8 +180,7 @@ public final class AnswerWords {
         .flatMap(run -> measure.of(run).ifKnown().stream())
         .findFirst()
         .map(measured -> display.value(measured, results.confidence()))
-        .orElseGet(
-            () -> display.value(build.summaries().get(measure).mean(), 0, measure.dimension()));
+        .orElseGet(() -> display.value(build.summary(measure).mean(), 0, measure.dimension()));
   }
 
   private String site() {
@@ -210,7 +209,7 @@ public final class AnswerWords {
   }
 
   private String mean(BuildResult build, Measure measure) {
-    Summary summary = build.summaries().get(measure);
+    Summary summary = build.summary(measure);
     double coarseness = summary.interval().map(Display::uncertainty).orElse(0.0);
     return display.value(summary.mean(), coarseness, measure.dimension())
         + " ("

@@ -125,7 +125,7 @@ public final class EffectCaptions {
 
   /** Of how far builds and burns lie from the line of a hole effect, which must have one. */
   public Caption residuals(HoleEffect effect) {
-    Residuals residuals = Residuals.of(effect);
+    EffectResiduals residuals = EffectResiduals.of(effect);
     String response = effect.response().label();
     Comparator<BuildPoint> bySize =
         Comparator.comparingDouble(point -> Math.abs(residuals.ofMean(point)));

@@ -49,17 +49,17 @@ class SheetsTest {
     return sheets;
   }
 
-  private static <T extends Mark> List<T> marks(Panel panel, Class<T> kind) {
+  private static <T extends ChartMark> List<T> marks(Panel panel, Class<T> kind) {
     return panel.marks().stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
-  private static <T extends Mark> List<T> marks(Sheet sheet, Class<T> kind) {
+  private static <T extends ChartMark> List<T> marks(Sheet sheet, Class<T> kind) {
     return sheet.panels().stream().flatMap(panel -> marks(panel, kind).stream()).toList();
   }
 
-  private static Stream<Spot> spots(List<Mark.Dots> dots) {
+  private static Stream<ChartPoint> spots(List<ChartMark.Dots> dots) {
     return dots.stream()
-        .map(Mark.Dots::points)
+        .map(ChartMark.Dots::points)
         .flatMap(points -> Stream.iterate(0, i -> i < points.size(), i -> i + 1).map(points::at));
   }
 
@@ -67,7 +67,7 @@ class SheetsTest {
   void aHoleEffectShowsEachBuildAndEachBurnInShownUnits() {
     HoleEffect effect = METRIC.holeEffects().get(0);
     Sheet sheet = sheets(METRIC, DisplayUnits.METRIC).get("hole-effect-upper-normalised-peak");
-    List<Mark.Dots> dots = marks(sheet, Mark.Dots.class);
+    List<ChartMark.Dots> dots = marks(sheet, ChartMark.Dots.class);
     BuildPoint first = effect.points().get(0);
 
     assertThat(spots(dots).count())
@@ -80,12 +80,12 @@ class SheetsTest {
               assertThat(spot.x()).isCloseTo(1000 * first.holeError(), within(1e-9));
               assertThat(spot.y()).isCloseTo(first.mean(), within(1e-9));
             });
-    assertThat(marks(sheet, Mark.Label.class))
-        .extracting(Mark.Label::text)
+    assertThat(marks(sheet, ChartMark.Label.class))
+        .extracting(ChartMark.Label::text)
         .contains("T1", "T5", "S1", "S5");
     assertThat(sheet.panels().get(0).x().title()).endsWith("(mm)");
     assertThat(sheet.panels().get(0).y().title()).isEqualTo("normalised peak (°C)");
-    assertThat(marks(sheet, Mark.Band.class)).hasSize(1);
+    assertThat(marks(sheet, ChartMark.Band.class)).hasSize(1);
   }
 
   @Test
@@ -96,7 +96,7 @@ class SheetsTest {
 
     assertThat(sheet.panels().get(0).x().title()).endsWith("(in)");
     assertThat(sheet.panels().get(0).y().title()).endsWith("(°F)");
-    assertThat(spots(marks(sheet, Mark.Dots.class)))
+    assertThat(spots(marks(sheet, ChartMark.Dots.class)))
         .anySatisfy(
             spot -> {
               assertThat(spot.x()).isCloseTo(first.holeError() / 0.0254, within(1e-9));
@@ -107,9 +107,9 @@ class SheetsTest {
   @Test
   void designsDifferInColourAndInMarker() {
     Sheet sheet = sheets(METRIC, DisplayUnits.METRIC).get("hole-effect-upper-normalised-peak");
-    List<Mark.Dots> dots = marks(sheet, Mark.Dots.class);
+    List<ChartMark.Dots> dots = marks(sheet, ChartMark.Dots.class);
 
-    assertThat(dots).extracting(Mark.Dots::hue).contains(Hue.BLUE, Hue.VERMILION);
+    assertThat(dots).extracting(ChartMark.Dots::hue).contains(Hue.BLUE, Hue.VERMILION);
     assertThat(dots).allMatch(dot -> (dot.hue() == Hue.BLUE) == (dot.glyph() == Glyph.CIRCLE));
   }
 
@@ -119,24 +119,24 @@ class SheetsTest {
         sheets(SampleResults.twoBuilds(), DisplayUnits.METRIC)
             .get("hole-effect-upper-normalised-peak");
 
-    assertThat(marks(sheet, Mark.Line.class)).isEmpty();
-    assertThat(marks(sheet, Mark.Band.class)).isEmpty();
-    assertThat(spots(marks(sheet, Mark.Dots.class)).count()).isEqualTo(2 + 6);
+    assertThat(marks(sheet, ChartMark.Line.class)).isEmpty();
+    assertThat(marks(sheet, ChartMark.Band.class)).isEmpty();
+    assertThat(spots(marks(sheet, ChartMark.Dots.class)).count()).isEqualTo(2 + 6);
     assertThat(sheet.subtitle()).contains("2 builds").contains("no line");
   }
 
   @Test
   void everyBuildHasARowAndThoseThatDidNotAlwaysBoilHaveNoMean() {
     Sheet sheet = sheets(METRIC, DisplayUnits.METRIC).get("builds-boil-time");
-    List<Mark.Row> rows = marks(sheet, Mark.Row.class);
+    List<ChartMark.Row> rows = marks(sheet, ChartMark.Row.class);
 
-    assertThat(rows).extracting(Mark.Row::left).contains("two-wall", "T1", "one-wall", "S5");
-    assertThat(rows).extracting(Mark.Row::y).doesNotHaveDuplicates();
+    assertThat(rows).extracting(ChartMark.Row::left).contains("two-wall", "T1", "one-wall", "S5");
+    assertThat(rows).extracting(ChartMark.Row::y).doesNotHaveDuplicates();
     assertThat(rows)
         .filteredOn(row -> row.left().equals("S1"))
-        .extracting(Mark.Row::right)
+        .extracting(ChartMark.Row::right)
         .containsExactly("boiled in 3 of 4");
-    assertThat(marks(sheet, Mark.Dots.class))
+    assertThat(marks(sheet, ChartMark.Dots.class))
         .filteredOn(dots -> dots.glyph() == Glyph.BAR)
         .hasSize(8);
     assertThat(sheet.panels().get(0).x().ticks()).isEqualTo(Axis.Ticks.CLOCK);
@@ -150,9 +150,9 @@ class SheetsTest {
     Sheet sheet = sheets(METRIC, DisplayUnits.METRIC).get("ring-upper");
     Panel panel = sheet.panels().get(0);
     HoleError hole = upper.get(0).holes().get(3);
-    List<Mark.Dots> dots = marks(panel, Mark.Dots.class);
-    Spot meant = dots.get(0).points().at(3);
-    Spot found = dots.get(1).points().at(3);
+    List<ChartMark.Dots> dots = marks(panel, ChartMark.Dots.class);
+    ChartPoint meant = dots.get(0).points().at(3);
+    ChartPoint found = dots.get(1).points().at(3);
 
     assertThat(sheet.subtitle()).contains(times + " times");
     assertThat(sheet.panels()).hasSize(10);
@@ -169,7 +169,7 @@ class SheetsTest {
         double up = panel.box().height() / panel.y().length();
 
         assertThat(up / along).isCloseTo(1, within(0.02));
-        assertThat(spots(marks(panel, Mark.Dots.class)))
+        assertThat(spots(marks(panel, ChartMark.Dots.class)))
             .allMatch(spot -> panel.x().clamp(spot.x()) == spot.x())
             .allMatch(spot -> panel.y().clamp(spot.y()) == spot.y());
       }
@@ -183,11 +183,11 @@ class SheetsTest {
         METRIC.rings().stream().filter(ring -> ring.ring().equals("base")).toList();
     int times = RingMaps.times(base);
     Panel panel = sheets(METRIC, DisplayUnits.METRIC).get("ring-base").panels().get(0);
-    List<Mark.Dots> dots = marks(panel, Mark.Dots.class);
+    List<ChartMark.Dots> dots = marks(panel, ChartMark.Dots.class);
 
     for (int i = 0; i < base.get(0).holes().size(); i++) {
-      Spot meant = dots.get(0).points().at(i);
-      Spot found = dots.get(1).points().at(i);
+      ChartPoint meant = dots.get(0).points().at(i);
+      ChartPoint found = dots.get(1).points().at(i);
       assertThat(Math.hypot(found.x() - meant.x(), found.y() - meant.y()))
           .isCloseTo(times * base.get(0).holes().get(i).deviation(), within(1e-12));
     }
@@ -199,14 +199,14 @@ class SheetsTest {
     Panel flame = sheet.panels().get(0);
     Panel water = sheet.panels().get(1);
 
-    assertThat(marks(flame, Mark.Moment.class))
-        .extracting(Mark.Moment::text)
+    assertThat(marks(flame, ChartMark.Moment.class))
+        .extracting(ChartMark.Moment::text)
         .contains("lit", "gas lit", "pot on", "gust of wind", "boil", "flame out");
-    assertThat(marks(flame, Mark.Label.class))
-        .extracting(Mark.Label::text)
+    assertThat(marks(flame, ChartMark.Label.class))
+        .extracting(ChartMark.Label::text)
         .anyMatch(text -> text.startsWith("peak 7"));
-    assertThat(marks(water, Mark.Label.class))
-        .extracting(Mark.Label::text)
+    assertThat(marks(water, ChartMark.Label.class))
+        .extracting(ChartMark.Label::text)
         .contains("water", "air", "boiling point 98.9 °C")
         .anyMatch(text -> text.startsWith("boil time "));
     assertThat(flame.x().from()).isEqualTo(water.x().from());
@@ -223,7 +223,7 @@ class SheetsTest {
             .max()
             .orElseThrow();
     double drawn =
-        marks(sheet.panels().get(0), Mark.Line.class).stream()
+        marks(sheet.panels().get(0), ChartMark.Line.class).stream()
             .flatMapToDouble(line -> Arrays.stream(line.points().y()))
             .filter(Double::isFinite)
             .max()

@@ -2,6 +2,7 @@ package fairboil.reports.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -193,6 +194,12 @@ class MainTest {
     assertThat(run("plan", study.toString(), "--difference", "20", "--out", out).err())
         .contains("--difference: “20” has no unit");
     assertThat(temp.resolve("plan")).doesNotExist();
+  }
+
+  @Test
+  void anExceptionOfJavaThatSaysNothingIsNamed() {
+    assertThat(Main.said(new EOFException())).isEqualTo("java.io.EOFException");
+    assertThat(Main.said(new IOException("the disk is full"))).isEqualTo("the disk is full");
   }
 
   private static Ended run(String... typed) {

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatIOException;
 
 import fairboil.analysis.Results;
 import fairboil.analysis.fault.Faults;
+import fairboil.analysis.run.RunResult;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.reports.Altered;
 import fairboil.reports.SampleResults;
+import fairboil.reports.chart.ChartKey;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.page.Html.Attribute;
 import fairboil.reports.words.Cautions;
@@ -238,9 +240,10 @@ class PageTest {
     assertThat(whole.values("id")).noneMatch(id -> id.startsWith("run-"));
 
     ByteArrayOutputStream own = new ByteArrayOutputStream();
-    Optional<Picture> trace =
-        Optional.of(SamplePages.picture(Picture.Kind.RUN, "B1-1", "run-b1-1"));
-    Page.of(model, new Faults()).writeRun(many.runs().get(0), trace, own);
+    RunResult first = many.runs().get(0);
+    ChartKey key = ChartKey.ofRun(Picture.Kind.RUN, first.run().key());
+    Optional<Picture> trace = Optional.of(SamplePages.picture(key, "run-b1-1"));
+    Page.of(model, new Faults()).writeRun(first, trace, own);
     Html run = new Html(own.toString(StandardCharsets.UTF_8));
     assertThat(run.inside("h1")).contains("B1-1");
     assertThat(run.values("href")).contains("../index.html#runs");

@@ -6,10 +6,12 @@ import fairboil.analysis.fault.Faults;
 import fairboil.analysis.layout.RingResult;
 import fairboil.analysis.measure.Measure;
 import fairboil.ingest.choice.DisplayUnits;
+import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Settings;
 import fairboil.reports.SampleResults;
 import fairboil.reports.chart.ChartBook;
 import fairboil.reports.chart.ChartException;
+import fairboil.reports.chart.ChartKey;
 import fairboil.reports.chart.Picture;
 import fairboil.reports.chart.xchart.XChartPainter;
 import fairboil.reports.words.Display;
@@ -33,7 +35,7 @@ final class SamplePages {
   /** A model with every chart drawn. */
   static PageModel drawn(Results results) {
     List<Picture> study = new ArrayList<>();
-    Map<String, Picture> runs = new HashMap<>();
+    Map<Key, Picture> runs = new HashMap<>();
     DisplayUnits units = results.study().settings().get(Settings.SHOW_UNITS);
     try {
       ChartBook.of(results, Display.in(units), new Faults())
@@ -42,7 +44,7 @@ final class SamplePages {
               1,
               picture -> {
                 if (picture.kind() == Picture.Kind.RUN) {
-                  runs.put(picture.subject(), picture);
+                  runs.put(picture.key().run().orElseThrow(), picture);
                 } else {
                   study.add(picture);
                 }
@@ -51,7 +53,7 @@ final class SamplePages {
       throw new IllegalStateException(e);
     }
     return new PageModel(
-        results, study, run -> Optional.ofNullable(runs.get(run.run().key().name())), "0.0-test");
+        results, study, run -> Optional.ofNullable(runs.get(run.run().key())), "0.0-test");
   }
 
   /** A model with a small picture in place of every chart, which is quicker than drawing. */
@@ -59,33 +61,30 @@ final class SamplePages {
     List<Picture> study = new ArrayList<>();
     for (HoleEffect effect : results.holeEffects()) {
       study.add(
-          picture(
-              Picture.Kind.HOLE_EFFECT, effect.response().label(), "effect-" + (study.size() + 1)));
+          picture(ChartKey.of(Picture.Kind.HOLE_EFFECT, effect), "effect-" + (study.size() + 1)));
     }
-    study.add(picture(Picture.Kind.BUILDS, Measure.NORMALISED_PEAK.label(), "builds"));
+    study.add(picture(ChartKey.of(Picture.Kind.BUILDS, Measure.NORMALISED_PEAK), "builds"));
     results.rings().stream()
         .map(RingResult::ring)
         .distinct()
-        .forEach(ring -> study.add(picture(Picture.Kind.RING_MAPS, ring, "ring-" + study.size())));
+        .forEach(
+            ring ->
+                study.add(
+                    picture(
+                        ChartKey.ofRing(Picture.Kind.RING_MAPS, ring), "ring-" + study.size())));
     RunNames names = RunNames.of(results);
     return new PageModel(
         results,
         study,
-        run -> Optional.of(picture(Picture.Kind.RUN, run.run().key().name(), names.of(run))),
+        run ->
+            Optional.of(picture(ChartKey.ofRun(Picture.Kind.RUN, run.run().key()), names.of(run))),
         "0.0-test");
   }
 
   /** A picture that shows nothing. */
-  static Picture picture(Picture.Kind kind, String subject, String name) {
+  static Picture picture(ChartKey key, String name) {
     return new Picture(
-        kind,
-        subject,
-        name,
-        new byte[] {1, 2, 3},
-        30,
-        20,
-        "chart of " + subject,
-        "About " + subject);
+        key, name, new byte[] {1, 2, 3}, 30, 20, "chart of " + name, "About " + name);
   }
 
   /** A model without charts. */

@@ -32,7 +32,7 @@ class CutsTest {
     }
     double length = pieces.get(pieces.size() - 1).to() - pieces.get(0).from();
     assertThat(length).isEqualTo(wrap, within(1e-9));
-    for (Mark mark : layout.marks()) {
+    for (RingMark mark : layout.marks()) {
       assertThat(pieces.stream().filter(piece -> piece.has(mark.along()))).hasSize(1);
       double clear = Math.min(layout.spacing() / 2 - 0.51, 11);
       for (Piece piece : pieces) {

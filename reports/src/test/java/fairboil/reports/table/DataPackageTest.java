@@ -111,7 +111,7 @@ class DataPackageTest {
     List<fairboil.analysis.run.RunResult> twice = new ArrayList<>(results.runs());
     twice.addAll(results.runs());
     JsonNode schema =
-        descriptor(List.of(RunTable.SCHEMA.of(twice))).get("resources").get(0).get("schema");
+        descriptor(List.of(RunsTable.SCHEMA.of(twice))).get("resources").get(0).get("schema");
     assertThat(schema.has("primaryKey")).isFalse();
     assertThat(schema.has("foreignKeys")).isFalse();
   }

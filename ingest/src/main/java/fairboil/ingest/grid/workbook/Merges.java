@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Fills merged cells: what stands in one holds for each row that it reaches over, if something else
@@ -18,7 +19,7 @@ final class Merges {
   private final Iterator<Merge> waiting;
   private final List<Open> open = new ArrayList<>();
   private final List<String> filled = new ArrayList<>();
-  private Merge next;
+  private @Nullable Merge next;
 
   Merges(List<Merge> merges) {
     waiting = merges.stream().limit(MOST).sorted(Comparator.comparing(Merge::firstRow)).iterator();

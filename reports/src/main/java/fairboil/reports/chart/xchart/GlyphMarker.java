@@ -1,9 +1,9 @@
 package fairboil.reports.chart.xchart;
 
+import fairboil.reports.chart.ChartMark;
+import fairboil.reports.chart.ChartMark.Fill;
 import fairboil.reports.chart.Glyph;
 import fairboil.reports.chart.Hue;
-import fairboil.reports.chart.Mark;
-import fairboil.reports.chart.Mark.Fill;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -24,13 +24,13 @@ final class GlyphMarker extends Marker {
   private final Fill fill;
   private final Color color;
 
-  GlyphMarker(Glyph glyph, Fill fill, Hue hue, double size, Ink ink) {
+  GlyphMarker(Glyph glyph, Fill fill, Hue hue, double size, ChartInk ink) {
     this.shape = AffineTransform.getScaleInstance(size, size).createTransformedShape(unit(glyph));
     this.fill = fill;
     this.color = fill == Fill.FAINT ? ink.faint(hue) : ink.color(hue);
   }
 
-  static GlyphMarker of(Mark.Dots dots, Ink ink) {
+  static GlyphMarker of(ChartMark.Dots dots, ChartInk ink) {
     return new GlyphMarker(dots.glyph(), dots.fill(), dots.hue(), dots.size(), ink);
   }
 
@@ -64,10 +64,10 @@ final class GlyphMarker extends Marker {
   @Override
   public void paint(Graphics2D g, double x, double y, int chartMarkerSize) {
     Shape placed = AffineTransform.getTranslateInstance(x, y).createTransformedShape(shape);
-    g.setColor(fill == Fill.HOLLOW ? Ink.PAPER : color);
+    g.setColor(fill == Fill.HOLLOW ? ChartInk.PAPER : color);
     g.fill(placed);
     if (fill != Fill.FAINT) {
-      g.setColor(fill == Fill.HOLLOW ? color : Ink.PAPER);
+      g.setColor(fill == Fill.HOLLOW ? color : ChartInk.PAPER);
       g.setStroke(fill == Fill.HOLLOW ? OUTLINE : EDGE);
       g.draw(placed);
     }

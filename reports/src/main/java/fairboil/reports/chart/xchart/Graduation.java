@@ -31,6 +31,11 @@ record Graduation(double step, List<Double> values) {
     return axis.ticks() == Ticks.CLOCK ? clock(axis, least) : decimal(axis, least);
   }
 
+  /** No marks at all: the axis is one step. */
+  static Graduation none(Axis axis) {
+    return new Graduation(axis.length(), List.of());
+  }
+
   private static Graduation clock(Axis axis, double least) {
     return Arrays.stream(CLOCK_MINUTES)
         .filter(minutes -> minutes >= least)

@@ -1,7 +1,7 @@
 package fairboil.reports.chart.xchart;
 
-import fairboil.reports.chart.Mark;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.chart.Panel;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -22,11 +22,11 @@ final class MomentLanes {
   private static final double GAP = 4;
   private static final double WIDEST = 150;
 
-  private final Lettering lettering;
-  private final Ink ink;
+  private final ChartLettering lettering;
+  private final ChartInk ink;
   private final Font font;
 
-  MomentLanes(Lettering lettering, Ink ink) {
+  MomentLanes(ChartLettering lettering, ChartInk ink) {
     this.lettering = lettering;
     this.ink = ink;
     this.font = lettering.font(Weight.PLAIN, 12.5f);
@@ -61,22 +61,22 @@ final class MomentLanes {
     for (Placed placed : placed(panel, frame)) {
       double baseline = FIRST_BASELINE - placed.lane() * LANE;
       g.setColor(ink.moment());
-      g.setStroke(Ink.HAIR);
+      g.setStroke(ChartInk.HAIR);
       g.draw(new Line2D.Double(placed.at(), top, placed.at(), baseline - 9));
       lettering.draw(g, placed.text(), placed.from(), baseline, font, ink.secondText());
     }
   }
 
   List<Placed> placed(Panel panel, Frame frame) {
-    List<Mark.Moment> moments = new ArrayList<>();
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Moment moment && !moment.text().isEmpty()) {
+    List<ChartMark.Moment> moments = new ArrayList<>();
+    for (ChartMark mark : panel.marks()) {
+      if (mark instanceof ChartMark.Moment moment && !moment.text().isEmpty()) {
         moments.add(moment);
       }
     }
-    moments.sort(Comparator.comparingDouble(Mark.Moment::x).reversed());
+    moments.sort(Comparator.comparingDouble(ChartMark.Moment::x).reversed());
     List<Placed> placed = new ArrayList<>();
-    for (Mark.Moment moment : moments) {
+    for (ChartMark.Moment moment : moments) {
       String text = lettering.fitted(moment.text(), font, WIDEST);
       place(text, frame.x(moment.x()), panel, placed).ifPresent(placed::add);
     }

@@ -1,49 +1,70 @@
 package fairboil.reports.chart.xchart;
 
-import fairboil.reports.chart.Mark;
+import fairboil.reports.chart.ChartMark;
+import fairboil.reports.chart.ChartPoint;
+import fairboil.reports.chart.Dash;
 import fairboil.reports.chart.Points;
-import fairboil.reports.chart.Spot;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.util.ArrayList;
 import java.util.List;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.lines.SeriesLines;
-import org.knowm.xchart.style.markers.SeriesMarkers;
 
-/** What lies between the axes of a panel and has no words, as a chart of XChart. */
+/** A panel as a chart of XChart: its grid and axes, and everything on it that has no words. */
 final class PanelChart extends XYChart {
 
+  /** How long the marks of an axis are. */
+  static final int TICK = 4;
+
   private static final Color NOTHING = new Color(255, 255, 255, 0);
+  private static final int LONG = 100;
 
   private final Frame frame;
-  private final Ink ink;
+  private final Ruler along;
+  private final Ruler up;
+  private final List<ChartMark> marks;
+  private final ChartInk ink;
 
-  /** A chart of those marks; its corners are those of the frame. */
-  PanelChart(Frame frame, List<Mark> marks, Ink ink) {
-    super((int) frame.width(), (int) frame.height());
+  /** A chart whose plot has the corners of the frame. */
+  PanelChart(Frame frame, Ruler along, Ruler up, List<ChartMark> marks, ChartInk ink) {
+    super(along.pixels() + room(up), up.pixels() + room(along));
     this.frame = frame;
+    this.along = along;
+    this.up = up;
+    this.marks = marks;
     this.ink = ink;
     style(getStyler());
-    marks.forEach(this::add);
   }
 
-  /** Paints the marks over what is there. */
+  /** What an axis takes beside the plot. */
+  private static int room(Ruler axis) {
+    return axis.axis().isWritten() ? TICK : 0;
+  }
+
+  /** Paints it where the frame is. */
   void paint(Graphics2D panel) {
-    if (!seriesMap.isEmpty()) {
-      Graphics2D g = (Graphics2D) panel.create();
-      g.translate(frame.left(), frame.top());
-      paint(g, getWidth(), getHeight());
-      g.dispose();
-    }
+    Graphics2D g = (Graphics2D) panel.create();
+    g.translate(frame.left() - room(up), frame.top());
+    paint(g, getWidth(), getHeight());
+    g.dispose();
   }
 
-  /** The axes are painted already. */
+  /**
+   * Paints the axes before there are any marks: among their values XChart would look for places for
+   * figures, over and over.
+   */
   @Override
-  protected void paintBackground(Graphics2D g) {}
+  public void paint(Graphics2D g, int width, int height) {
+    seriesMap.clear();
+    axisPair.paint(g);
+    marks.forEach(this::add);
+    plot.paint(g);
+  }
 
   private void style(XYStyler styler) {
     styler.setPlotBackgroundColor(NOTHING);
@@ -54,56 +75,118 @@ final class PanelChart extends XYChart {
     styler.setPlotMargin(0);
     styler.setPlotContentSize(1);
     styler.setAxisTitlesVisible(false);
-    styler.setAxisTicksVisible(false);
-    styler.setPlotGridLinesVisible(false);
-    // All figures alike: XChart sees no use in looking for places for them.
-    styler.setXAxisTickLabelsFormattingFunction(value -> "");
-    styler.setYAxisTickLabelsFormattingFunction(value -> "");
-    styler.setXAxisMin(frame.along().from());
-    styler.setXAxisMax(frame.along().to());
-    styler.setYAxisMin(frame.up().from());
-    styler.setYAxisMax(frame.up().to());
+    styler.setAxisTickPadding(0);
+    styler.setAxisTickMarkLength(TICK);
+    styler.setAxisTickMarksColor(ink.axis());
+    styler.setAxisTickMarksStroke(ChartInk.HAIR);
+    styler.setPlotGridLinesColor(ink.grid());
+    styler.setPlotGridLinesStroke(new GridStroke(room(up), up.pixels()));
+    styleAlong(styler);
+    styleUp(styler);
   }
 
-  private void add(Mark mark) {
-    if (mark instanceof Mark.Band band) {
+  private void styleAlong(XYStyler styler) {
+    styler.setXAxisMin(along.from());
+    styler.setXAxisMax(along.to());
+    styler.setXAxisTicksVisible(along.axis().isWritten());
+    styler.setPlotGridVerticalLinesVisible(along.isMarked());
+    styler.setXAxisTickMarkSpacingHint(along.spacing());
+    styler.setXAxisTickLabelsFormattingFunction(along::figure);
+  }
+
+  private void styleUp(XYStyler styler) {
+    styler.setYAxisMin(up.from());
+    styler.setYAxisMax(up.to());
+    styler.setYAxisTicksVisible(up.axis().isWritten());
+    styler.setPlotGridHorizontalLinesVisible(up.isMarked());
+    styler.setYAxisTickMarkSpacingHint(up.spacing());
+    styler.setYAxisTickLabelsFormattingFunction(up::figure);
+  }
+
+  private void add(ChartMark mark) {
+    if (mark instanceof ChartMark.Band band) {
       addBand(band);
-    } else if (mark instanceof Mark.Line line && !line.points().isBlank()) {
-      addLine(line.points(), ink.color(line.hue()), Ink.stroke(line.dash(), line.width()));
-    } else if (mark instanceof Mark.Dots dots && !dots.points().isBlank()) {
+    } else if (mark instanceof ChartMark.Line line && !line.points().isBlank()) {
+      addLine(line);
+    } else if (mark instanceof ChartMark.Dots dots && !dots.points().isBlank()) {
       addDots(dots);
-    } else if (mark instanceof Mark.Moment moment) {
-      Points upright =
-          Points.of(new Spot(moment.x(), frame.up().from()), new Spot(moment.x(), frame.up().to()));
-      addLine(upright, ink.moment(), Ink.HAIR);
+    } else if (mark instanceof ChartMark.Moment moment) {
+      addPieces(upright(moment), ink.moment(), ChartInk.HAIR);
     }
   }
 
-  private void addBand(Mark.Band band) {
+  private Points upright(ChartMark.Moment moment) {
+    return Points.of(
+        new ChartPoint(moment.x(), up.axis().from()), new ChartPoint(moment.x(), up.axis().to()));
+  }
+
+  private void addBand(ChartMark.Band band) {
     if (!band.outline().isBlank()) {
-      XYSeries area = series(band.outline());
-      area.setXYSeriesRenderStyle(XYSeriesRenderStyle.PolygonArea);
+      XYSeries area = series(band.outline(), XYSeriesRenderStyle.PolygonArea);
       area.setFillColor(ink.color(band.hue()));
       area.setLineStyle(SeriesLines.NONE);
-      area.setMarker(SeriesMarkers.NONE);
     }
   }
 
-  private void addLine(Points points, Color color, BasicStroke stroke) {
-    XYSeries line = series(points);
-    line.setXYSeriesRenderStyle(XYSeriesRenderStyle.Line);
-    line.setLineColor(color);
-    line.setLineStyle(stroke);
-    line.setMarker(SeriesMarkers.NONE);
+  /**
+   * Adds a line, long and broken ones to be stroked in one go: XChart strokes others piece by
+   * piece, which begins each dash anew and takes long.
+   */
+  private void addLine(ChartMark.Line line) {
+    Points points = line.points();
+    boolean inOneGo = points.size() > 2 && (line.dash() != Dash.SOLID || points.size() > LONG);
+    addPieces(
+            inOneGo ? fine(points) : points,
+            ink.color(line.hue()),
+            ChartInk.stroke(line.dash(), line.width()))
+        .setSmooth(inOneGo);
   }
 
-  private void addDots(Mark.Dots dots) {
-    XYSeries points = series(dots.points());
-    points.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
+  private XYSeries addPieces(Points points, Color color, BasicStroke stroke) {
+    XYSeries line = series(points, XYSeriesRenderStyle.Line);
+    line.setLineColor(color);
+    line.setLineStyle(stroke);
+    return line;
+  }
+
+  /**
+   * The same line with no piece wider than a pixel. What XChart strokes in one go it joins by
+   * curves, which leave a piece to either side by a seventh of its width: then less than is seen.
+   */
+  private Points fine(Points points) {
+    double pixel = frame.along().length() / frame.width();
+    List<ChartPoint> fine = new ArrayList<>();
+    fine.add(points.at(0));
+    for (int i = 1; i < points.size(); i++) {
+      ChartPoint from = points.at(i - 1);
+      ChartPoint to = points.at(i);
+      double pieces = Math.ceil(Math.abs(to.x() - from.x()) / pixel);
+      for (int k = 1; k < pieces; k++) {
+        fine.add(between(from, to, k / pieces));
+      }
+      fine.add(to);
+    }
+    return Points.of(fine);
+  }
+
+  private static ChartPoint between(ChartPoint from, ChartPoint to, double share) {
+    return new ChartPoint(
+        from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
+  }
+
+  private void addDots(ChartMark.Dots dots) {
+    XYSeries points = series(dots.points(), XYSeriesRenderStyle.Scatter);
     points.setMarker(GlyphMarker.of(dots, ink));
   }
 
-  private XYSeries series(Points points) {
-    return addSeries(Integer.toString(seriesMap.size()), points.x(), points.y());
+  private XYSeries series(Points points, XYSeriesRenderStyle style) {
+    XYSeries series =
+        addSeries(
+            Integer.toString(seriesMap.size()), along.counted(points.x()), up.counted(points.y()));
+    series.setXYSeriesRenderStyle(style);
+    // XChart sets all of them, whether it uses them or not.
+    series.setFillColor(ink.text());
+    series.setMarkerColor(ink.text());
+    return series;
   }
 }

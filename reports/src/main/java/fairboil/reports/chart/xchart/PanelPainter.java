@@ -1,8 +1,7 @@
 package fairboil.reports.chart.xchart;
 
-import fairboil.reports.chart.Axis.Ticks;
-import fairboil.reports.chart.Mark;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.chart.Painted;
 import fairboil.reports.chart.Panel;
 import java.awt.Font;
@@ -11,27 +10,27 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Paints a panel: its axes, what XChart draws between them, and the words about it. */
+/** Paints a panel: what XChart draws of it, and the words about it. */
 final class PanelPainter {
 
   private static final double HEADING_RISE = 7;
   private static final double ROW_GAP = 10;
 
-  private final Lettering lettering;
-  private final Ink ink;
-  private final AxesPainter axes;
-  private final Labels labels;
+  private final ChartLettering lettering;
+  private final ChartInk ink;
+  private final AxisWords axisWords;
+  private final DirectLabels labels;
   private final MomentLanes lanes;
   private final Font headingFont;
   private final Font noteFont;
   private final Font plainRow;
   private final Font boldRow;
 
-  PanelPainter(Lettering lettering, Ink ink) {
+  PanelPainter(ChartLettering lettering, ChartInk ink) {
     this.lettering = lettering;
     this.ink = ink;
-    this.axes = new AxesPainter(lettering, ink);
-    this.labels = new Labels(lettering, ink);
+    this.axisWords = new AxisWords(lettering, ink);
+    this.labels = new DirectLabels(lettering, ink);
     this.lanes = new MomentLanes(lettering, ink);
     this.headingFont = lettering.font(Weight.BOLD, 13);
     this.noteFont = lettering.font(Weight.PLAIN, 12.5f);
@@ -45,8 +44,10 @@ final class PanelPainter {
     try {
       g.translate(panel.box().x(), panel.box().y());
       Frame frame = Frame.of(panel);
-      axes.paint(g, panel, frame);
-      paintMarks(g, panel, frame);
+      Ruler along = axisWords.along(frame);
+      Ruler up = axisWords.up(frame);
+      new PanelChart(frame, along, up, panel.marks(), ink).paint(g);
+      axisWords.paint(g, panel, frame, along, up);
       paintRows(g, panel, frame);
       labels.paint(g, panel, frame);
       lanes.paint(g, panel, frame);
@@ -57,25 +58,10 @@ final class PanelPainter {
     }
   }
 
-  private void paintMarks(Graphics2D g, Panel panel, Frame frame) {
-    if (isBare(panel)) {
-      // Many and small: a chart about each would take most of the time.
-      MarkPainter.paint(g, panel.marks(), frame, ink);
-    } else {
-      Traces traces = new Traces(panel.marks());
-      new PanelChart(frame, traces.under(), ink).paint(g);
-      traces.paint(g, frame, ink);
-    }
-  }
-
-  private static boolean isBare(Panel panel) {
-    return panel.x().ticks() == Ticks.NONE && panel.y().ticks() == Ticks.NONE;
-  }
-
   private static List<Painted.Tip> tips(Panel panel, Frame frame) {
     List<Painted.Tip> tips = new ArrayList<>();
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Tip tip) {
+    for (ChartMark mark : panel.marks()) {
+      if (mark instanceof ChartMark.Tip tip) {
         tips.add(
             new Painted.Tip(
                 panel.box().x() + frame.x(tip.spot().x()),
@@ -95,7 +81,7 @@ final class PanelPainter {
     String heading = lettering.fitted(panel.heading(), headingFont, room - noteWidth);
     double after = panel.edge() + lettering.width(heading, headingFont) + 8;
     if (panel.lanes() > 0) { // lines of moments must not run through the words
-      g.setColor(Ink.PAPER);
+      g.setColor(ChartInk.PAPER);
       g.fill(new Rectangle2D.Double(panel.edge(), baseline - 12, after - panel.edge() - 4, 15));
     }
     lettering.draw(g, heading, panel.edge(), baseline, headingFont, ink.text());
@@ -104,8 +90,8 @@ final class PanelPainter {
 
   private void paintRows(Graphics2D g, Panel panel, Frame frame) {
     double room = panel.box().x() + frame.left() - ROW_GAP - 4;
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Row row) {
+    for (ChartMark mark : panel.marks()) {
+      if (mark instanceof ChartMark.Row row) {
         Font font = row.weight() == Weight.BOLD ? boldRow : plainRow;
         double baseline = frame.y(row.y()) + 4.5;
         String left = lettering.fitted(row.left(), font, room);

@@ -1,8 +1,8 @@
 package fairboil.reports.chart.xchart;
 
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.chart.Heading;
 import fairboil.reports.chart.KeyEntry;
-import fairboil.reports.chart.Mark.Weight;
 import fairboil.reports.chart.Sheet;
 import java.awt.Color;
 import java.awt.Font;
@@ -23,13 +23,13 @@ final class SheetHeader {
   private static final double ROOM_FOR_MORE = 80;
   private static final double BETWEEN = 22;
 
-  private final Lettering lettering;
-  private final Ink ink;
+  private final ChartLettering lettering;
+  private final ChartInk ink;
   private final Font titleFont;
   private final Font subtitleFont;
   private final Font keyFont;
 
-  SheetHeader(Lettering lettering, Ink ink) {
+  SheetHeader(ChartLettering lettering, ChartInk ink) {
     this.lettering = lettering;
     this.ink = ink;
     this.titleFont = lettering.font(Weight.BOLD, 16);
@@ -111,7 +111,7 @@ final class SheetHeader {
           .paint(g, x + 6, middle, 0);
     } else if (entry instanceof KeyEntry.Stroke line) {
       g.setColor(ink.color(line.hue()));
-      g.setStroke(Ink.stroke(line.dash(), line.width()));
+      g.setStroke(ChartInk.stroke(line.dash(), line.width()));
       g.draw(new Line2D.Double(x, middle, x + 22, middle));
     } else if (entry instanceof KeyEntry.Area area) {
       g.setColor(ink.color(area.hue()));
@@ -124,7 +124,7 @@ final class SheetHeader {
   private void paintMeasure(Graphics2D g, KeyEntry.Measure measure, double x, double middle) {
     double end = x + measure.length();
     g.setColor(ink.color(measure.hue()));
-    g.setStroke(Ink.HAIR);
+    g.setStroke(ChartInk.HAIR);
     g.draw(new Line2D.Double(x, middle, end, middle));
     g.draw(new Line2D.Double(x, middle - 4, x, middle + 4));
     g.draw(new Line2D.Double(end, middle - 4, end, middle + 4));

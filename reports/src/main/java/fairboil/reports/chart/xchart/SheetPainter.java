@@ -13,7 +13,7 @@ final class SheetPainter {
   private final SheetHeader header;
   private final PanelPainter panels;
 
-  SheetPainter(Lettering lettering, Ink ink) {
+  SheetPainter(ChartLettering lettering, ChartInk ink) {
     this.header = new SheetHeader(lettering, ink);
     this.panels = new PanelPainter(lettering, ink);
   }

@@ -1,7 +1,7 @@
 package fairboil.reports.chart.xchart;
 
 import fairboil.reports.chart.ChartException;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark.Weight;
 import java.awt.Font;
 import java.awt.FontFormatException;
 import java.io.IOException;

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Draws sheets with XChart. Safe for use by several threads: each drawing has its own charts. */
 public final class XChartPainter implements Painter, Press {
@@ -28,9 +29,9 @@ public final class XChartPainter implements Painter, Press {
   private final Map<Tint, SheetPainter> painters = new EnumMap<>(Tint.class);
 
   private XChartPainter(Typeface typeface) {
-    Lettering lettering = new Lettering(typeface);
+    ChartLettering lettering = new ChartLettering(typeface);
     for (Tint tint : Tint.values()) {
-      painters.put(tint, new SheetPainter(lettering, Ink.of(tint)));
+      painters.put(tint, new SheetPainter(lettering, ChartInk.of(tint)));
     }
   }
 
@@ -68,7 +69,7 @@ public final class XChartPainter implements Painter, Press {
     BufferedImage image =
         image(
             sheet,
-            painters.get(tint),
+            Objects.requireNonNull(painters.get(tint)),
             scale,
             (int) Math.round(sheet.height() * scale),
             new ArrayList<>());
@@ -83,7 +84,7 @@ public final class XChartPainter implements Painter, Press {
 
   @Override
   public byte[] pdf(Sheet sheet, Format format, String title) {
-    return ChartPdf.of(sheet, format, title, painters.get(Tint.COLOUR));
+    return ChartPdf.of(sheet, format, title, Objects.requireNonNull(painters.get(Tint.COLOUR)));
   }
 
   BufferedImage image(Sheet sheet) {
@@ -92,7 +93,12 @@ public final class XChartPainter implements Painter, Press {
 
   private BufferedImage image(Sheet sheet, List<Painted.Tip> tips) {
     int sharpness = sheet.sharpness();
-    return image(sheet, painters.get(Tint.COLOUR), sharpness, sheet.height() * sharpness, tips);
+    return image(
+        sheet,
+        Objects.requireNonNull(painters.get(Tint.COLOUR)),
+        sharpness,
+        sheet.height() * sharpness,
+        tips);
   }
 
   private static BufferedImage image(
@@ -109,7 +115,7 @@ public final class XChartPainter implements Painter, Press {
           RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
       g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
       g.scale(scale, scale);
-      g.setColor(Ink.PAPER);
+      g.setColor(ChartInk.PAPER);
       g.fillRect(0, 0, sheet.width(), sheet.height() + 1);
       tips.addAll(painter.paint(g, sheet));
     } finally {

@@ -3,7 +3,7 @@ package fairboil.reports.chart.xchart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairboil.reports.chart.ChartException;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark.Weight;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

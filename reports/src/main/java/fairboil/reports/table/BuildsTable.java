@@ -16,12 +16,12 @@ import java.util.OptionalLong;
 import java.util.function.Function;
 
 /** {@code builds.csv}: the runs of each build together, measure by measure. */
-final class BuildTable {
+final class BuildsTable {
 
   static final TableSchema<BuildResult> SCHEMA =
       new TableSchema<>("builds.csv", "a build", columns());
 
-  private BuildTable() {}
+  private BuildsTable() {}
 
   private static List<TableColumn<BuildResult>> columns() {
     List<TableColumn<BuildResult>> columns = new ArrayList<>();
@@ -52,8 +52,8 @@ final class BuildTable {
     return List.of(
         column(measure, "mean", "mean of " + of, summary -> OptionalDouble.of(summary.mean())),
         column(measure, "sd", "standard deviation of " + of, Summary::sd),
-        column(measure, "ci_low", "lower end of the interval of that mean", BuildTable::low),
-        column(measure, "ci_high", "upper end of the interval of that mean", BuildTable::high));
+        column(measure, "ci_low", "lower end of the interval of that mean", BuildsTable::low),
+        column(measure, "ci_high", "upper end of the interval of that mean", BuildsTable::high));
   }
 
   private static TableColumn<BuildResult> column(

@@ -1,7 +1,7 @@
 package fairboil.reports.print;
 
 /** The millimetre scale and the inch scale along one edge of a strip. */
-final class Scales {
+final class StripScales {
 
   /** Height of the ticks of whole centimetres and inches, mm. */
   static final double LONG = 4.2;
@@ -11,7 +11,7 @@ final class Scales {
   /** Distance of the line that the inches stand on from the millimetre edge. */
   private static final double INCH_LINE = 7;
 
-  private Scales() {}
+  private StripScales() {}
 
   /**
    * Draws both scales of a piece.

@@ -1,11 +1,11 @@
 package fairboil.reports.chart.xchart;
 
-import fairboil.reports.chart.Mark;
-import fairboil.reports.chart.Mark.Need;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark;
+import fairboil.reports.chart.ChartMark.Need;
+import fairboil.reports.chart.ChartMark.Weight;
+import fairboil.reports.chart.ChartPoint;
 import fairboil.reports.chart.Panel;
 import fairboil.reports.chart.Points;
-import fairboil.reports.chart.Spot;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -13,7 +13,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 
 /** Writes the labels of a panel where they hide nothing, the first come first served. */
-final class Labels {
+final class DirectLabels {
 
   private static final double WIDEST = 170;
   private static final double HEIGHT = 15;
@@ -25,12 +25,12 @@ final class Labels {
   };
   private static final Color VEIL = new Color(255, 255, 255, 190);
 
-  private final Lettering lettering;
-  private final Ink ink;
+  private final ChartLettering lettering;
+  private final ChartInk ink;
   private final Font plain;
   private final Font bold;
 
-  Labels(Lettering lettering, Ink ink) {
+  DirectLabels(ChartLettering lettering, ChartInk ink) {
     this.lettering = lettering;
     this.ink = ink;
     this.plain = lettering.font(Weight.PLAIN, 12.5f);
@@ -38,26 +38,26 @@ final class Labels {
   }
 
   void paint(Graphics2D g, Panel panel, Frame frame) {
-    if (panel.marks().stream().noneMatch(Mark.Label.class::isInstance)) {
+    if (panel.marks().stream().noneMatch(ChartMark.Label.class::isInstance)) {
       return;
     }
     Occupancy occupancy = new Occupancy(panel.box().width(), panel.box().height());
     panel.marks().forEach(mark -> take(occupancy, mark, panel, frame));
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Label label) {
+    for (ChartMark mark : panel.marks()) {
+      if (mark instanceof ChartMark.Label label) {
         paint(g, label, frame, occupancy);
       }
     }
   }
 
-  private static void take(Occupancy occupancy, Mark mark, Panel panel, Frame frame) {
-    if (mark instanceof Mark.Line line) {
+  private static void take(Occupancy occupancy, ChartMark mark, Panel panel, Frame frame) {
+    if (mark instanceof ChartMark.Line line) {
       takeLine(occupancy, line.points(), frame);
-    } else if (mark instanceof Mark.Dots dots) {
+    } else if (mark instanceof ChartMark.Dots dots) {
       for (int i = 0; i < dots.points().size(); i++) {
         takeDot(occupancy, dots.points().at(i), dots.size(), frame);
       }
-    } else if (mark instanceof Mark.Moment moment) {
+    } else if (mark instanceof ChartMark.Moment moment) {
       double x = frame.x(moment.x());
       occupancy.take(x, frame.y(panel.y().from()), x, frame.y(panel.y().to()));
     }
@@ -65,22 +65,22 @@ final class Labels {
 
   private static void takeLine(Occupancy occupancy, Points points, Frame frame) {
     for (int i = 1; i < points.size(); i++) {
-      Spot from = points.at(i - 1);
-      Spot to = points.at(i);
+      ChartPoint from = points.at(i - 1);
+      ChartPoint to = points.at(i);
       if (!Double.isNaN(from.y()) && !Double.isNaN(to.y())) {
         occupancy.take(frame.x(from.x()), frame.y(from.y()), frame.x(to.x()), frame.y(to.y()));
       }
     }
   }
 
-  private static void takeDot(Occupancy occupancy, Spot spot, double size, Frame frame) {
+  private static void takeDot(Occupancy occupancy, ChartPoint spot, double size, Frame frame) {
     if (!Double.isNaN(spot.y())) {
       double x = frame.x(spot.x()) - size / 2;
       occupancy.take(new Rectangle2D.Double(x, frame.y(spot.y()) - size / 2, size, size));
     }
   }
 
-  private void paint(Graphics2D g, Mark.Label label, Frame frame, Occupancy occupancy) {
+  private void paint(Graphics2D g, ChartMark.Label label, Frame frame, Occupancy occupancy) {
     Font font = label.weight() == Weight.BOLD ? bold : plain;
     String text = lettering.fitted(label.text(), font, WIDEST);
     double width = lettering.width(text, font);
@@ -99,11 +99,11 @@ final class Labels {
 
   /** The first free place, else the one that hides least if the label must stand. */
   private static Optional<Rectangle2D> place(
-      Mark.Label label, double width, Frame frame, Occupancy occupancy) {
+      ChartMark.Label label, double width, Frame frame, Occupancy occupancy) {
     Rectangle2D plot = frame.plot();
     Rectangle2D best = null;
     int least = Integer.MAX_VALUE;
-    for (Spot spot : label.spots()) {
+    for (ChartPoint spot : label.spots()) {
       for (double distance : DISTANCES) {
         for (int[] side : SIDES) {
           Rectangle2D area = beside(spot, side, distance, width, frame);
@@ -122,7 +122,7 @@ final class Labels {
   }
 
   private static Rectangle2D beside(
-      Spot spot, int[] side, double distance, double width, Frame frame) {
+      ChartPoint spot, int[] side, double distance, double width, Frame frame) {
     boolean corner = side[0] != 0 && side[1] != 0;
     double gap = corner ? distance * 0.5 : distance;
     double x = frame.x(spot.x()) + side[0] * (gap + width / 2) - width / 2;

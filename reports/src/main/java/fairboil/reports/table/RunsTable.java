@@ -15,11 +15,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** {@code runs.csv}: everything worked out for each run. */
-final class RunTable {
+final class RunsTable {
 
   static final TableSchema<RunResult> SCHEMA = new TableSchema<>("runs.csv", "a run", columns());
 
-  private RunTable() {}
+  private RunsTable() {}
 
   private static List<TableColumn<RunResult>> columns() {
     List<TableColumn<RunResult>> columns = new ArrayList<>();

@@ -7,7 +7,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 
 /** Colours and strokes of the one style that all charts share, in colours or in greys. */
-final class Ink {
+final class ChartInk {
 
   static final Color PAPER = Color.WHITE;
   static final BasicStroke HAIR = new BasicStroke(1f);
@@ -17,12 +17,12 @@ final class Ink {
 
   private final Tint tint;
 
-  private Ink(Tint tint) {
+  private ChartInk(Tint tint) {
     this.tint = tint;
   }
 
-  static Ink of(Tint tint) {
-    return new Ink(tint);
+  static ChartInk of(Tint tint) {
+    return new ChartInk(tint);
   }
 
   Color color(Hue hue) {

@@ -5,14 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fairboil.reports.chart.Axis;
 import fairboil.reports.chart.Axis.Ticks;
 import fairboil.reports.chart.ChartException;
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark.Weight;
 import fairboil.reports.chart.Tint;
 import java.awt.Font;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class AxesPainterTest {
+class AxisWordsTest {
 
   private static final double GAP = 8;
 
@@ -30,13 +30,14 @@ class AxesPainterTest {
     "CLOCK, 0, 300"
   })
   void figuresAlongAnAxisStandApart(Ticks ticks, double from, double to) throws ChartException {
-    Lettering lettering = new Lettering(Typeface.load());
+    ChartLettering lettering = new ChartLettering(Typeface.load());
     Font font = lettering.font(Weight.PLAIN, 12.5f);
     Axis axis = new Axis("", from, to, ticks);
     for (int width : List.of(160, 250, 428, 900)) {
       double pixel = axis.length() / width;
+      Frame frame = new Frame(axis, axis, 0, width, 0, 100);
 
-      Graduation marks = new AxesPainter(lettering, Ink.of(Tint.COLOUR)).along(axis, pixel);
+      Graduation marks = new AxisWords(lettering, ChartInk.of(Tint.COLOUR)).along(frame).marks();
 
       Figures figures = Figures.of(axis, marks.step());
       List<String> texts = marks.values().stream().map(figures::text).toList();

@@ -1,6 +1,6 @@
 package fairboil.reports.chart.xchart;
 
-import fairboil.reports.chart.Mark.Weight;
+import fairboil.reports.chart.ChartMark.Weight;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -8,7 +8,7 @@ import java.awt.font.FontRenderContext;
 import java.util.regex.Pattern;
 
 /** Measures and draws words in the bundled font. Sizes in CSS pixels. */
-final class Lettering {
+final class ChartLettering {
 
   private static final FontRenderContext FRACTIONAL = new FontRenderContext(null, true, true);
   private static final Pattern INVISIBLE = Pattern.compile("[\\p{Cntrl}\\p{Cf}]+");
@@ -17,7 +17,7 @@ final class Lettering {
 
   private final Typeface typeface;
 
-  Lettering(Typeface typeface) {
+  ChartLettering(Typeface typeface) {
     this.typeface = typeface;
   }
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 
 /** One thing drawn on a panel. Places are in the units of the panel's axes, sizes in CSS pixels. */
-public sealed interface Mark {
+public sealed interface ChartMark {
 
   /**
    * The area between two lines.
@@ -12,7 +12,7 @@ public sealed interface Mark {
    * @param outline once round it
    * @param hue its fill
    */
-  record Band(Points outline, Hue hue) implements Mark {}
+  record Band(Points outline, Hue hue) implements ChartMark {}
 
   /**
    * A line.
@@ -22,7 +22,7 @@ public sealed interface Mark {
    * @param dash how it is broken
    * @param width its width
    */
-  record Line(Points points, Hue hue, Dash dash, double width) implements Mark {}
+  record Line(Points points, Hue hue, Dash dash, double width) implements ChartMark {}
 
   /**
    * Points with a marker each.
@@ -33,7 +33,7 @@ public sealed interface Mark {
    * @param fill whether they are filled
    * @param size their width
    */
-  record Dots(Points points, Hue hue, Glyph glyph, Fill fill, double size) implements Mark {}
+  record Dots(Points points, Hue hue, Glyph glyph, Fill fill, double size) implements ChartMark {}
 
   /**
    * Words beside a place, put where they hide nothing.
@@ -44,7 +44,8 @@ public sealed interface Mark {
    * @param weight how heavy
    * @param need what is done where there is no room
    */
-  record Label(List<Spot> spots, String text, Hue hue, Weight weight, Need need) implements Mark {
+  record Label(List<ChartPoint> spots, String text, Hue hue, Weight weight, Need need)
+      implements ChartMark {
 
     /** Copies the places. */
     public Label {
@@ -65,7 +66,7 @@ public sealed interface Mark {
    * @param hue their colour
    * @param weight how heavy the words to the left are
    */
-  record Row(double y, String left, String right, Hue hue, Weight weight) implements Mark {}
+  record Row(double y, String left, String right, Hue hue, Weight weight) implements ChartMark {}
 
   /**
    * An upright line at a moment, its words above the panel.
@@ -73,7 +74,7 @@ public sealed interface Mark {
    * @param x the moment
    * @param text the words; empty to draw the line alone
    */
-  record Moment(double x, String text) implements Mark {}
+  record Moment(double x, String text) implements ChartMark {}
 
   /**
    * What a place tells to a reader who comes near it on a screen. It is not drawn.
@@ -82,7 +83,7 @@ public sealed interface Mark {
    * @param size how wide the place is
    * @param text what it tells, in one line
    */
-  record Tip(Spot spot, double size, String text) implements Mark {
+  record Tip(ChartPoint spot, double size, String text) implements ChartMark {
 
     /** Checks that it tells something. */
     public Tip {

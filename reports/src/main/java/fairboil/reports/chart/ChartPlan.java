@@ -7,12 +7,11 @@ import java.util.function.Function;
 /**
  * A picture that can be drawn.
  *
- * @param kind what it shows
- * @param subject what it is about
+ * @param key what it is of
  * @param name its name, not yet made safe for files
  * @param maker makes its sheet, laid out for a format
  */
-record Plan(Picture.Kind kind, String subject, String name, Function<Format, Drawn> maker) {
+record ChartPlan(ChartKey key, String name, Function<Format, Drawn> maker) {
 
   /** A sheet with its caption. */
   record Drawn(Sheet sheet, Caption caption) {}
@@ -24,7 +23,7 @@ record Plan(Picture.Kind kind, String subject, String name, Function<Format, Dra
 
   /** Those for which it can be laid out, the widest first. */
   List<Format> printFormats() {
-    return switch (kind) {
+    return switch (key.kind()) {
       case RUN, TRACES, BALANCES -> List.of();
       default -> List.of(Format.PAGE, Format.COLUMN);
     };

@@ -9,4 +9,4 @@ import java.util.OptionalInt;
  * @param hole the number of its hole, or empty if it is skipped
  * @param along its place along the wrap from division 1, mm
  */
-record Mark(int division, OptionalInt hole, double along) {}
+record RingMark(int division, OptionalInt hole, double along) {}

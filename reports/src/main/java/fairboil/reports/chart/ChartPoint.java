@@ -6,4 +6,4 @@ package fairboil.reports.chart;
  * @param x along
  * @param y up
  */
-public record Spot(double x, double y) {}
+public record ChartPoint(double x, double y) {}

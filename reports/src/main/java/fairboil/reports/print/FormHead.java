@@ -7,7 +7,7 @@ package fairboil.reports.print;
  * @param title what the file is
  * @param study the name of the study
  */
-record Head(Paper paper, String title, String study) {
+record FormHead(Paper paper, String title, String study) {
 
   /**
    * Draws the title and what stands beside and below it; gives the y below which the page is free.

@@ -8,20 +8,20 @@ import java.util.Comparator;
 import java.util.stream.DoubleStream;
 
 /** Distances from the fitted line of a hole effect, held as differences of its response. */
-public final class Residuals {
+public final class EffectResiduals {
 
   private final BandPoint from;
   private final BandPoint to;
 
-  private Residuals(BandPoint from, BandPoint to) {
+  private EffectResiduals(BandPoint from, BandPoint to) {
     this.from = from;
     this.to = to;
   }
 
   /** Distances from the line of an effect that has one. */
-  public static Residuals of(HoleEffect effect) {
+  public static EffectResiduals of(HoleEffect effect) {
     Comparator<BandPoint> along = Comparator.comparingDouble(BandPoint::holeError);
-    return new Residuals(
+    return new EffectResiduals(
         effect.band().stream().min(along).orElseThrow(),
         effect.band().stream().max(along).orElseThrow());
   }
