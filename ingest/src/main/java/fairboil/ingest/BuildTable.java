@@ -1,5 +1,6 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.SheetRow;
@@ -44,12 +45,9 @@ final class BuildTable {
       findings.add(
           Finding.error(
               row.place(BuildsSheet.BUILD),
-              "there is a build “"
-                  + name
-                  + "” on line "
-                  + Objects.requireNonNull(builds.get(name)).row().place().line().orElse(0)
-                  + " already, so this row was set aside",
-              "give each build its own name"));
+              TableSays.SAME_BUILD.with(
+                  Argument.cell(name), TableSays.line(Objects.requireNonNull(builds.get(name)).row().place())),
+              TableSays.NAME_BUILDS));
       return;
     }
     builds.put(name, new Build(new Key(study, name), row));
@@ -90,17 +88,12 @@ final class BuildTable {
     return all;
   }
 
-  private Finding unlisted(String name, String rows) {
+  private Finding unlisted(String name, Argument rows) {
+    Argument sheet = Argument.sheet(BuildsSheet.SCHEMA.file());
     return Finding.warning(
             unlisted.first(name),
-            "build "
-                + name
-                + " is not in builds.csv"
-                + rows
-                + ", so it was taken as one more build",
-            Nearest.to(name, listed)
-                .map(likely -> "did you mean " + likely + "?")
-                .orElse("add it to builds.csv"))
+            TableSays.UNLISTED_BUILD.with(Argument.name(name), sheet, rows),
+            Nearest.orElse(name, listed, TableSays.ADD_BUILD.with(sheet)))
         .mendedBy(SheetRow.of("builds.csv", Map.of("build", name)));
   }
 }

@@ -1,6 +1,8 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.sheet.Build;
@@ -19,13 +21,15 @@ import java.util.Optional;
 /** The holes of a study as measured, each in a ring that its build has. */
 final class HoleTable {
 
+  private static final Argument SHEET = Argument.sheet(RingsSheet.SCHEMA.file());
+
   private final BuildTable builds;
   private final RingTable rings;
   private final List<Hole> holes = new ArrayList<>();
   // By build, ring, hole and reading.
   private final Map<List<Object>, Place> taken = new LinkedHashMap<>();
   private final Repeats ringless = new Repeats();
-  private final Map<String, String> ringOf = new LinkedHashMap<>();
+  private final Map<String, Row> ringlessRow = new LinkedHashMap<>();
   private final List<Finding> findings = new ArrayList<>();
 
   private HoleTable(BuildTable builds, RingTable rings) {
@@ -39,8 +43,8 @@ final class HoleTable {
       table.findings.add(
           Finding.error(
                   Place.of(rows.get(0).place().file()),
-                  "no ring is described, so the holes cannot be compared with what was intended",
-                  "describe each ring in rings.csv: how many holes it has, and the wrap of the can")
+                  RingSays.NO_RINGS.with(),
+                  RingSays.DESCRIBE_RINGS.with(SHEET))
               .mendedBy(ring(rows)));
     }
     rows.forEach(table::add);
@@ -71,21 +75,23 @@ final class HoleTable {
     Optional<Ring> ring = rings.find(row.get(HolesSheet.RING), build);
     if (ring.isEmpty() && !rings.isEmpty()) {
       String pair = row.get(HolesSheet.RING) + " of build " + name;
-      ringOf.put(pair, row.get(HolesSheet.RING));
+      ringlessRow.putIfAbsent(pair, row);
       ringless.add(pair, row.place(HolesSheet.RING));
     } else if (row.illegible().isEmpty() && isOnRing(row, ring) && isNew(row)) {
       holes.add(new Hole(build.key(), row.get(HolesSheet.RING), row.get(HolesSheet.HOLE), row));
     }
   }
 
-  private Finding unknownRing(String pair, String rows) {
-    String ring = Objects.requireNonNull(ringOf.get(pair));
+  private Finding unknownRing(String pair, Argument rows) {
+    Row row = Objects.requireNonNull(ringlessRow.get(pair));
+    String ring = row.get(HolesSheet.RING);
     Map<String, String> cells = new LinkedHashMap<>();
     cells.put("ring", ring);
     cells.put("holes", "");
     return Finding.error(
             ringless.first(pair),
-            "there is no ring " + pair + rows + ", so these holes were set aside",
+            RingSays.NO_RING.with(
+                Argument.name(ring), Argument.name(row.get(HolesSheet.BUILD)), rows),
             rings.remedy(ring))
         .mendedBy(SheetRow.of("rings.csv", cells));
   }
@@ -96,14 +102,14 @@ final class HoleTable {
     if (number >= 1 && number <= most) {
       return true;
     }
-    String has =
-        ring.map(of -> "ring " + of.name() + " has holes 1 to " + most)
-            .orElse("holes are numbered from 1");
+    Argument hole = Argument.number(number, 0);
+    Message problem =
+        ring.filter(of -> most < Integer.MAX_VALUE)
+            .map(of -> Argument.name(of.name()))
+            .map(name -> RingSays.NOT_ON_RING.with(hole, name, Argument.number(most, 0)))
+            .orElseGet(() -> RingSays.FROM_ONE.with(hole));
     findings.add(
-        Finding.error(
-            row.place(HolesSheet.HOLE),
-            "there is no hole " + number + ": " + has + ", so this row was set aside",
-            "number the holes in order round the ring, or mend the row of rings.csv"));
+        Finding.error(row.place(HolesSheet.HOLE), problem, RingSays.NUMBER_HOLES.with(SHEET)));
     return false;
   }
 
@@ -119,10 +125,8 @@ final class HoleTable {
       findings.add(
           Finding.error(
               row.place(HolesSheet.HOLE),
-              "this hole stands on line "
-                  + before.line().orElse(0)
-                  + " already, so this row was set aside",
-              "number a second measurement as reading 2"));
+              RingSays.SAME_HOLE.with(TableSays.line(before)),
+              RingSays.READING_TWO));
     }
     return before == null;
   }

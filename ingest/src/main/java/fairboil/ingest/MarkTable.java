@@ -2,12 +2,15 @@ package fairboil.ingest;
 
 import fairboil.ingest.choice.Choice;
 import fairboil.ingest.choice.Event;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Mark;
 import fairboil.ingest.sheet.Nearest;
 import fairboil.ingest.sheet.Row;
 import fairboil.ingest.sheet.Run;
+import fairboil.ingest.sheet.RunsSheet;
 import fairboil.ingest.sheet.StopwatchReader;
 import fairboil.ingest.sheet.StopwatchSheet;
 import java.util.ArrayList;
@@ -54,8 +57,8 @@ final class MarkTable {
             row ->
                 Finding.note(
                     Place.of(row.place().file()),
-                    "there is no run that could be read, so the marks were set aside",
-                    "mend runs.csv first"))
+                    TableSays.NO_RUN_READ.with(),
+                    TableSays.CORRECT_SHEET.with(Argument.sheet(RunsSheet.SCHEMA.file()))))
         .toList();
   }
 
@@ -83,7 +86,7 @@ final class MarkTable {
             row.value(StopwatchSheet.BY)));
   }
 
-  private Finding unknownRun(String shown, String rows) {
+  private Finding unknownRun(String shown, Argument rows) {
     Row row = Objects.requireNonNull(strangerRow.get(shown));
     String name = row.get(StopwatchSheet.RUN);
     Optional<String> build = row.value(StopwatchSheet.BUILD);
@@ -91,25 +94,29 @@ final class MarkTable {
     if (aside.isPresent()) {
       return Finding.note(
           strangers.first(shown),
-          "the row of run " + shown + " was set aside, and its marks with it" + rows,
-          "mend its row: " + aside.get());
+          TableSays.RUN_ASIDE.with(Argument.clause(named(name, build)), rows),
+          TableSays.CORRECT_ROW.with(Argument.place(aside.get())));
     }
     return Finding.error(
         strangers.first(shown),
-        runs.problem(name, build) + rows + ", so these marks were set aside",
+        TableSays.MARKS_ASIDE.with(Argument.clause(runs.problem(name, build)), rows),
         runs.remedy(name, build));
   }
 
+  private static Message named(String run, Optional<String> build) {
+    Argument name = Argument.name(run);
+    return build
+        .map(of -> TableSays.RUN_OF_BUILD.with(name, Argument.name(of)))
+        .orElseGet(() -> TableSays.RUN.with(name));
+  }
+
   // Any text may be an event; only one that looks misspelt is worth a warning.
-  private Finding freeEvent(String text, String rows) {
+  private Finding freeEvent(String text, Argument rows) {
     Optional<String> likely = Nearest.to(text, LABELS);
-    String problem =
-        "the event “" + text + "” has no meaning here" + rows + "; it is kept as it is";
+    Message problem = TableSays.UNKNOWN_EVENT.with(Argument.cell(text), rows);
     return likely
-        .map(
-            label ->
-                Finding.warning(freeEvents.first(text), problem, "did you mean " + label + "?"))
-        .orElseGet(() -> Finding.note(freeEvents.first(text), problem, ""));
+        .map(label -> Finding.warning(freeEvents.first(text), problem, Nearest.didYouMean(label)))
+        .orElseGet(() -> Finding.note(freeEvents.first(text), problem, Message.NONE));
   }
 
   List<Mark> marks() {

@@ -1,5 +1,7 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Template;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,6 +13,11 @@ import java.util.TreeMap;
 
 /** Names for the folders of a pool: the shortest ends of their paths that tell them apart. */
 final class PoolNames {
+
+  private static final Template TWICE =
+      Template.of("The folder {name} is given twice: name each study once, or it counts double");
+  private static final Template NO_FOLDER =
+      Template.of("There is no folder {name}, or it may not be read: check how it is spelt");
 
   private PoolNames() {}
 
@@ -24,8 +31,7 @@ final class PoolNames {
     for (Path folder : folders) {
       Path found = real(folder);
       if (real.contains(found)) {
-        throw new StudyException(
-            "The folder " + folder + " is given twice: name each study once, or it counts double.");
+        throw new StudyException(TWICE.with(Argument.name(folder.toString())));
       }
       real.add(found);
     }
@@ -38,8 +44,7 @@ final class PoolNames {
     try {
       return folder.toRealPath();
     } catch (IOException | SecurityException e) {
-      throw new StudyException(
-          "There is no folder " + folder + ", or it may not be read: check how it is spelt.", e);
+      throw new StudyException(NO_FOLDER.with(Argument.name(folder.toString())), e);
     }
   }
 

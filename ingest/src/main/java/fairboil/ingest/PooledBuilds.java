@@ -1,7 +1,9 @@
 package fairboil.ingest;
 
 import fairboil.ingest.choice.YesNo;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.sheet.Build;
@@ -25,6 +27,8 @@ import java.util.TreeMap;
  * one stove that was sent round; all others are stoves of their own, even if their names are alike.
  */
 final class PooledBuilds {
+
+  private static final Argument BUILDS = Argument.sheet(BuildsSheet.SCHEMA.file());
 
   private final Map<String, Study> studies;
   private final Map<String, List<String>> foldersOfShared = new TreeMap<>();
@@ -80,12 +84,8 @@ final class PooledBuilds {
               findings.add(
                   Finding.warning(
                       build.row().place(BuildsSheet.SHARED),
-                      "build "
-                          + name
-                          + " is marked as shared in "
-                          + String.join(", ", marked)
-                          + " but not here, so it was taken as another stove",
-                      "write yes here if it is the stove that was sent round")));
+                      PoolSays.SHARED_ELSEWHERE.with(Argument.name(name), Argument.names(marked)),
+                      PoolSays.MARK_IT)));
     }
   }
 
@@ -125,12 +125,8 @@ final class PooledBuilds {
       findings.add(
           Finding.note(
               find(folders.get(0), name).orElseThrow().row().place(BuildsSheet.BUILD),
-              "a build is called "
-                  + name
-                  + " in "
-                  + String.join(", ", folders)
-                  + " and none marks it as shared, so each was taken as a stove of its own",
-              "write yes in the column shared of each builds.csv if one stove was sent round"));
+              PoolSays.NAMED_ALIKE.with(Argument.name(name), Argument.names(folders)),
+              PoolSays.MARK_EACH.with(BUILDS)));
     }
   }
 
@@ -176,16 +172,12 @@ final class PooledBuilds {
       findings.add(
           Finding.warning(
               theirs.get().place(),
-              "shared stove "
-                  + build.key()
-                  + " is of design “"
-                  + theirs.get().value()
-                  + "” here but “"
-                  + mine.get().value()
-                  + "” in "
-                  + mine.get().place().file()
-                  + ", which was used",
-              "write the same design in each builds.csv"));
+              PoolSays.OTHER_DESIGN.with(
+                  Argument.name(build.key().name()),
+                  Argument.cell(theirs.get().value()),
+                  Argument.cell(mine.get().value()),
+                  Argument.name(mine.get().place().file())),
+              PoolSays.SAME_DESIGN.with(BUILDS)));
     }
   }
 
@@ -253,14 +245,9 @@ final class PooledBuilds {
   private static Finding ringDiffers(Ring ring, Key home) {
     return Finding.warning(
         ring.row().place(),
-        "ring "
-            + ring.name()
-            + " of shared stove "
-            + home.name()
-            + " is not described as in "
-            + home.study()
-            + ", whose rings were used for it",
-        "make the rows of rings.csv the same");
+        PoolSays.OTHER_RING.with(
+            Argument.name(ring.name()), Argument.name(home.name()), Argument.name(home.study())),
+        PoolSays.SAME_ROWS.with(Argument.sheet(RingsSheet.SCHEMA.file())));
   }
 
   /** The holes of all builds; of a shared stove, as its home measured them. */
@@ -284,12 +271,9 @@ final class PooledBuilds {
   private Finding measuredAgain(Key build, Place place) {
     return Finding.note(
         place,
-        "the holes of shared stove "
-            + build.name()
-            + " were measured here too; those measured in "
-            + key(build).study()
-            + " were used",
-        "");
+        PoolSays.MEASURED_AGAIN.with(
+            Argument.name(build.name()), Argument.name(key(build).study())),
+        Message.NONE);
   }
 
   List<Finding> findings() {

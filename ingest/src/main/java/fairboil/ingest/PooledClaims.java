@@ -1,5 +1,6 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.sheet.Claim;
 import fairboil.ingest.sheet.ClaimsSheet;
@@ -109,14 +110,12 @@ final class PooledClaims {
         boolean ofAnother = before != null && !before.place().file().equals(row.place().file());
         if (ofAnother
             && SameCells.difference(before, row, ProtocolSheet.SCHEMA.columns()).isPresent()) {
-          throw new StudyException(
-              "These studies cannot be read as one: "
-                  + before.place()
-                  + " and "
-                  + row.place()
-                  + " agree on different things for “"
-                  + row.get(ProtocolSheet.COLUMN)
-                  + "”: make the two rows the same, or take one of them out.");
+          throw PoolSays.notAsOne(
+              List.of(
+                  PoolSays.AGREED_DIFFERENTLY.with(
+                      Argument.place(before.place()),
+                      Argument.place(row.place()),
+                      Argument.cell(row.get(ProtocolSheet.COLUMN)))));
         }
       }
     }

@@ -1,5 +1,6 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.sheet.Column;
 import fairboil.ingest.sheet.Key;
@@ -60,28 +61,22 @@ final class PooledPots {
       return;
     }
     if (reference.filter(name::equals).isPresent()) {
-      throw new StudyException(
-          "These studies cannot be read as one: the reference pot "
-              + name
-              + " has another "
-              + differs.get().name()
-              + " in "
-              + pot.row().place()
-              + " than in "
-              + other.row().place()
-              + ": make the two the same, or empty reference pot so that each run keeps its own.");
+      throw PoolSays.notAsOne(
+          List.of(
+              PoolSays.REFERENCE_POT.with(
+                  Argument.name(name),
+                  Argument.word(differs.get().name()),
+                  Argument.place(pot.row().place()),
+                  Argument.place(other.row().place()))));
     }
     findings.add(
         Finding.warning(
             pot.row().place(differs.get()),
-            "pot "
-                + name
-                + " has another "
-                + differs.get().name()
-                + " here than in "
-                + other.row().place()
-                + ", so the two were taken as two pots, each for the runs of its own study",
-            "give different pots different names"));
+            PoolSays.TWO_POTS.with(
+                Argument.name(name),
+                Argument.word(differs.get().name()),
+                Argument.place(other.row().place())),
+            PoolSays.NAME_POTS));
   }
 
   /** Gives the reference pot to the studies that do not have it. */

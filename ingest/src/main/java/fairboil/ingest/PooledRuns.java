@@ -1,5 +1,6 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.Given;
@@ -89,10 +90,7 @@ final class PooledRuns {
             .orElseThrow()
             .place();
     findings.add(
-        Finding.note(
-            place,
-            "another study has a site called " + site + " too; the two were taken as two sites",
-            "give each site its own name, or keep the runs of one site in one study"));
+        Finding.note(place, PoolSays.TWO_SITES.with(Argument.name(site)), PoolSays.NAME_SITES));
   }
 
   List<Run> runs() {

@@ -1,7 +1,9 @@
 package fairboil.ingest;
 
 import fairboil.ingest.choice.HoleErrorOrigin;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.sheet.Column;
@@ -43,7 +45,7 @@ final class PooledSettings {
   private final Map<String, Row> rows;
   private final Row.Builder pooled = Row.at(Place.of(Settings.SCHEMA.file()));
   private final List<Finding> findings = new ArrayList<>();
-  private final List<String> refusals = new ArrayList<>();
+  private final List<Message> refusals = new ArrayList<>();
 
   private PooledSettings(Map<String, Row> rows) {
     this.rows = rows;
@@ -69,8 +71,7 @@ final class PooledSettings {
       settings.pool(column);
     }
     if (!settings.refusals.isEmpty()) {
-      throw new StudyException(
-          "These studies cannot be read as one: " + String.join(" ", settings.refusals));
+      throw PoolSays.notAsOne(settings.refusals);
     }
     Row all = settings.pooled.build();
     return new Outcome(all, settings.own(all), settings.findings);
@@ -110,7 +111,7 @@ final class PooledSettings {
     Optional<Unread> unread =
         rows.values().stream().flatMap(row -> row.unread(column).stream()).findFirst();
     if (unread.isPresent() && !WORDS.contains(column)) {
-      refusals.add(unread.get().finding().toString());
+      refusals.add(refusal(unread.get().finding()));
       return;
     }
     Given<T> first = given.values().iterator().next();
@@ -125,10 +126,8 @@ final class PooledSettings {
     if (holdsForAll && !WORDS.contains(column)) {
       note(
           first.place(),
-          column.name()
-              + " is set in "
-              + String.join(", ", given.keySet())
-              + " only; it was used for all studies");
+          PoolSays.SET_IN_SOME.with(
+              Argument.word(column.name()), Argument.names(List.copyOf(given.keySet()))));
     }
   }
 
@@ -139,33 +138,32 @@ final class PooledSettings {
         .findFirst();
   }
 
-  private static String tookFirst(Column<?> column, Given<?> first) {
-    return column.name()
-        + " differs from that in "
-        + first.place().file()
-        + " (“"
-        + first.written()
-        + "”), which was taken for the whole";
+  private static Message tookFirst(Column<?> column, Given<?> first) {
+    return PoolSays.TOOK_FIRST.with(
+        Argument.word(column.name()),
+        Argument.name(first.place().file()),
+        Argument.cell(first.written()));
   }
 
-  private static String refusal(Column<?> column, Given<?> one, Given<?> other) {
-    return column.name()
-        + " is “"
-        + one.written()
-        + "” in "
-        + where(one)
-        + " but “"
-        + other.written()
-        + "” in "
-        + where(other)
-        + ": make the two the same, or empty one of them.";
+  private static Message refusal(Finding unread) {
+    return PoolSays.UNREAD_SETTING.with(
+        Argument.place(unread.place()),
+        Argument.clause(unread.problem()),
+        Argument.clause(unread.remedy()));
   }
 
-  private static String where(Given<?> cell) {
+  private static Message refusal(Column<?> column, Given<?> one, Given<?> other) {
+    return PoolSays.SET_DIFFERENTLY.with(
+        Argument.word(column.name()),
+        Argument.cell(one.written()),
+        where(one),
+        Argument.cell(other.written()),
+        where(other));
+  }
+
+  private static Argument where(Given<?> cell) {
     Place place = cell.place();
-    return place.line().isPresent()
-        ? place.file() + ", line " + place.line().getAsInt()
-        : place.file();
+    return Argument.place(new Place(place.file(), place.line(), Optional.empty()));
   }
 
   private void join(Column<List<String>> column) {
@@ -178,9 +176,7 @@ final class PooledSettings {
     Given<List<String>> first = given.values().iterator().next();
     pooled.put(column, Given.of(List.copyOf(all), String.join(", ", all), first.place()));
     if (differing(given).isPresent()) {
-      note(
-          first.place(),
-          column.name() + " differs between the studies; all that they name was used");
+      note(first.place(), PoolSays.ALL_USED.with(Argument.word(column.name())));
     }
   }
 
@@ -194,15 +190,14 @@ final class PooledSettings {
     if (given.size() == rows.size() && differing(given).isEmpty()) {
       pooled.put(Settings.HOLE_ERROR_WAS, first);
     } else {
-      note(
-          first.place(),
-          Settings.HOLE_ERROR_WAS.name()
-              + " is not the same in all studies, so it was taken as it came");
+      note(first.place(), PoolSays.AS_IT_CAME.with(Argument.word(Settings.HOLE_ERROR_WAS.name())));
     }
   }
 
-  private void note(Place place, String problem) {
-    findings.add(Finding.note(place, problem, "write the same in each study.csv"));
+  private void note(Place place, Message problem) {
+    findings.add(
+        Finding.note(
+            place, problem, PoolSays.WRITE_THE_SAME.with(Argument.sheet(Settings.SCHEMA.file()))));
   }
 
   private Map<String, Row> own(Row all) {

@@ -1,5 +1,6 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.SheetRow;
@@ -41,12 +42,8 @@ final class PotTable {
       findings.add(
           Finding.error(
               row.place(PotsSheet.POT),
-              "there is a pot “"
-                  + name
-                  + "” on line "
-                  + before.row().place().line().orElse(0)
-                  + " already, so this row was set aside",
-              "give each pot its own name"));
+              TableSays.SAME_POT.with(Argument.cell(name), TableSays.line(before.row().place())),
+              TableSays.NAME_POTS));
     }
   }
 
@@ -68,17 +65,16 @@ final class PotTable {
     }
   }
 
-  private Finding unknown(String name, String rows) {
+  private Finding unknown(String name, Argument rows) {
+    Argument sheet = Argument.sheet(PotsSheet.SCHEMA.file());
     Map<String, String> cells = new LinkedHashMap<>();
     cells.put("pot", name);
     cells.put("mass", "");
     cells.put("material", "");
     return Finding.error(
             strangers.first(name),
-            "“" + name + "” is neither a pot of pots.csv nor a mass with its unit" + rows,
-            Nearest.to(name, pots.keySet())
-                .map(likely -> "did you mean " + likely + "?")
-                .orElse("add a row for it to pots.csv, or type its empty mass such as 240 g"))
+            TableSays.UNKNOWN_POT.with(Argument.cell(name), sheet, rows),
+            Nearest.orElse(name, pots.keySet(), TableSays.ADD_POT.with(sheet)))
         .mendedBy(SheetRow.of("pots.csv", cells));
   }
 

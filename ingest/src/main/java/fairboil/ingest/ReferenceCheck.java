@@ -1,6 +1,8 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.log.LogReader;
 import fairboil.ingest.quantity.Given;
@@ -18,7 +20,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 
 /** Looks whether columns, rings and units that other sheets name are there. */
@@ -46,7 +47,7 @@ final class ReferenceCheck {
             ring ->
                 error(
                     ring.place(),
-                    "hole ring: there is no ring " + ring.value(),
+                    TableSays.NO_HOLE_RING.with(Argument.name(ring.value())),
                     rings.remedy(ring.value())));
   }
 
@@ -55,7 +56,11 @@ final class ReferenceCheck {
       if (!has(columns, name)) {
         error(
             cell.place(),
-            setting + ": neither runs.csv nor builds.csv has a column " + name,
+            TableSays.NO_SUCH_COLUMN.with(
+                Argument.word(setting),
+                Argument.sheet(RunsSheet.SCHEMA.file()),
+                Argument.sheet(BuildsSheet.SCHEMA.file()),
+                Argument.name(name)),
             didYouMean(name, columns));
       }
     }
@@ -67,7 +72,7 @@ final class ReferenceCheck {
       if (!has(runColumns, name)) {
         error(
             row.place(ProtocolSheet.COLUMN),
-            "runs.csv has no column " + name,
+            TableSays.NO_COLUMN.with(Argument.sheet(RunsSheet.SCHEMA.file()), Argument.name(name)),
             didYouMean(name, runColumns));
       }
     }
@@ -81,12 +86,12 @@ final class ReferenceCheck {
               unit ->
                   error(
                       unit.place(),
-                      "“" + unit.value() + "” is not a unit that logs are read in",
-                      "type °C, °F, K, V, mV or µV, or for times s, ms, µs, min, h, h:mm or m:ss"));
+                      TableSays.NO_UNIT_OF_LOGS.with(Argument.cell(unit.value())),
+                      TableSays.UNITS_OF_LOGS));
     }
   }
 
-  private void error(Place place, String problem, String remedy) {
+  private void error(Place place, Message problem, Message remedy) {
     findings.add(Finding.error(place, problem, remedy));
   }
 
@@ -99,11 +104,8 @@ final class ReferenceCheck {
     return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "");
   }
 
-  private static String didYouMean(String name, Set<String> names) {
-    Optional<String> likely = Nearest.to(name, names);
-    return likely
-        .map(near -> "did you mean " + near + "?")
-        .orElse("check how the column is headed");
+  private static Message didYouMean(String name, Set<String> names) {
+    return Nearest.orElse(name, names, TableSays.CHECK_HEADER);
   }
 
   List<Finding> findings() {

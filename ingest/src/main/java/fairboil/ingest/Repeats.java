@@ -1,7 +1,10 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +15,8 @@ import java.util.function.BiFunction;
 /** Says once, at its first place, what is wrong with a name that many rows give. */
 final class Repeats {
 
+  private static final Template MORE_ROWS = Template.of(", here and in {count|more row}");
+
   private final Map<String, List<Place>> places = new LinkedHashMap<>();
 
   void add(String name, Place place) {
@@ -21,9 +26,9 @@ final class Repeats {
   /**
    * One finding for each name.
    *
-   * @param saying makes it of the name and a clause such as "in this and 3 more rows"
+   * @param saying makes it of the name and a clause such as ", here and in 3 more rows"
    */
-  void forEach(BiFunction<String, String, Finding> saying, List<Finding> findings) {
+  void forEach(BiFunction<String, Argument, Finding> saying, List<Finding> findings) {
     places.forEach((name, where) -> findings.add(saying.apply(name, rows(where.size()))));
   }
 
@@ -32,11 +37,7 @@ final class Repeats {
     return Objects.requireNonNull(places.get(name)).get(0);
   }
 
-  private static String rows(int count) {
-    return switch (count) {
-      case 1 -> "";
-      case 2 -> ", here and in one more row";
-      default -> ", here and in " + (count - 1) + " more rows";
-    };
+  private static Argument rows(int count) {
+    return Argument.clause(count == 1 ? Message.NONE : MORE_ROWS.with(Argument.count(count - 1)));
   }
 }

@@ -1,9 +1,13 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.sheet.Build;
+import fairboil.ingest.sheet.BuildsSheet;
 import fairboil.ingest.sheet.Nearest;
 import fairboil.ingest.sheet.Ring;
 import fairboil.ingest.sheet.RingsSheet;
@@ -65,15 +69,12 @@ final class RingTable {
             row.value(RingsSheet.DESIGN).orElse(""),
             row.value(RingsSheet.BUILD).orElse(""));
     if (ring.isLegible() && row.get(RingsSheet.HOLES) < 1) {
-      error(
-          row.place(RingsSheet.HOLES),
-          "a ring needs at least one hole, so the row was set aside",
-          "fill in how many holes it has");
+      error(row.place(RingsSheet.HOLES), RingSays.NO_HOLES, RingSays.FILL_HOLES);
     } else if (!taken.add(of)) {
       error(
           row.place(),
-          "ring " + ring.name() + " was described before, so this row was set aside",
-          "keep one of the rows, or say in each which design or build it is for");
+          RingSays.DESCRIBED_BEFORE.with(Argument.name(ring.name())),
+          RingSays.KEEP_ONE_RING);
     } else {
       if (ring.isLegible()) {
         checkDivisions(row);
@@ -84,7 +85,7 @@ final class RingTable {
     }
   }
 
-  private void error(Place place, String problem, String remedy) {
+  private void error(Place place, Message problem, Message remedy) {
     findings.add(Finding.error(place, problem, remedy));
   }
 
@@ -98,24 +99,23 @@ final class RingTable {
     if (left != holes) {
       error(
           row.place(RingsSheet.DIVISIONS),
-          String.format(
-              java.util.Locale.ROOT,
-              "%d divisions without those skipped leave %d places for %d holes",
-              divisions,
-              left,
-              holes),
-          "make divisions, less the numbers in skipped, equal to holes");
+          RingSays.PLACES_DIFFER.with(
+              Argument.count(divisions), Argument.count(left), Argument.count(holes)),
+          RingSays.EQUAL_HOLES);
     }
   }
 
   private void checkOwner(Row row) {
     row.cell(RingsSheet.BUILD)
         .filter(build -> !builds.has(build.value()))
-        .ifPresent(build -> findings.add(unknown("build", build, builds.nearest(build.value()))));
+        .ifPresent(
+            build ->
+                findings.add(unknown(RingSays.NO_BUILD, build, builds.nearest(build.value()))));
     row.cell(RingsSheet.DESIGN)
         .filter(design -> !builds.hasDesign(design.value()))
         .ifPresent(
-            design -> findings.add(unknown("design", design, nearestDesign(design.value()))));
+            design ->
+                findings.add(unknown(RingSays.NO_DESIGN, design, nearestDesign(design.value()))));
   }
 
   private Optional<String> nearestDesign(String name) {
@@ -124,13 +124,14 @@ final class RingTable {
     return Nearest.to(name, designs);
   }
 
-  private static Finding unknown(String what, Given<String> cell, Optional<String> likely) {
+  private static Finding unknown(Template problem, Given<String> cell, Optional<String> likely) {
     return Finding.warning(
         cell.place(),
-        "no " + what + " is called " + cell.value() + ", so this ring belongs to nothing",
+        problem.with(Argument.name(cell.value())),
         likely
-            .map(name -> "did you mean " + name + "?")
-            .orElse("check how it is spelt in builds.csv"));
+            .map(Nearest::didYouMean)
+            .orElseGet(
+                () -> RingSays.CHECK_SPELLING.with(Argument.sheet(BuildsSheet.SCHEMA.file()))));
   }
 
   boolean isEmpty() {
@@ -145,14 +146,13 @@ final class RingTable {
             byName.getOrDefault(ring, List.of()).stream().filter(of -> of.isOf(build)).findFirst());
   }
 
-  /** What to do about a ring that was not found: a clause. */
-  String remedy(String name) {
+  /** What to do about a ring that was not found. */
+  Message remedy(String name) {
+    Argument sheet = Argument.sheet(RingsSheet.SCHEMA.file());
     if (byName.containsKey(name)) {
-      return "rings.csv has it for another design or build: add a row for this one";
+      return RingSays.OF_OTHERS.with(sheet);
     }
-    return nearest(name)
-        .map(likely -> "did you mean " + likely + "?")
-        .orElse("add a row for it to rings.csv");
+    return nearest(name).map(Nearest::didYouMean).orElse(RingSays.ADD_RING.with(sheet));
   }
 
   Optional<String> nearest(String name) {

@@ -1,6 +1,8 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.sheet.Key;
 import fairboil.ingest.sheet.Nearest;
@@ -60,12 +62,8 @@ final class RunTable {
     findings.add(
         Finding.error(
             row.place(RunsSheet.RUN),
-            "there is a run “"
-                + key.name()
-                + "” on line "
-                + before.line().orElse(0)
-                + " already, so this row was set aside",
-            "give each run of a build its own name"));
+            TableSays.SAME_RUN.with(Argument.cell(key.name()), TableSays.line(before)),
+            TableSays.NAME_RUNS));
   }
 
   private Key key(String name, String build) {
@@ -91,26 +89,26 @@ final class RunTable {
     return Optional.ofNullable(aside.get(name)).filter(row -> !buildsByName.containsKey(name));
   }
 
-  /** What is wrong with a name of a run that was not found, and a build if told: a clause. */
-  String problem(String name, Optional<String> build) {
-    return build.isEmpty() && buildsByName.containsKey(name)
-        ? "which run " + name + " is meant is not clear"
-        : "there is no run " + name + build.map(of -> " of build " + of).orElse("");
+  /** What is wrong with a name of a run that was not found, and a build if told. */
+  Message problem(String name, Optional<String> build) {
+    Argument run = Argument.name(name);
+    if (build.isPresent()) {
+      return TableSays.NO_RUN_OF_BUILD.with(run, Argument.name(build.get()));
+    }
+    return (buildsByName.containsKey(name) ? TableSays.WHICH_RUN : TableSays.NO_RUN).with(run);
   }
 
-  /** What to do about a name of a run that was not found: a clause. */
-  String remedy(String name, Optional<String> build) {
+  /** What to do about a name of a run that was not found. */
+  Message remedy(String name, Optional<String> build) {
     Set<String> builds = buildsByName.getOrDefault(name, Set.of());
     if (!builds.isEmpty()) {
-      return build.isEmpty()
-          ? "builds "
-              + String.join(", ", builds)
-              + " each have a run of that name: add a column build"
-          : "that run is of build " + String.join(", ", builds);
+      return (build.isEmpty() ? TableSays.ADD_BUILD_COLUMN : TableSays.IS_OF_BUILD)
+          .with(Argument.names(List.copyOf(builds)));
     }
-    return Nearest.to(name, buildsByName.keySet())
-        .map(likely -> "did you mean " + likely + "?")
-        .orElse("check how it is spelt, or add a row for it to runs.csv");
+    return Nearest.orElse(
+        name,
+        buildsByName.keySet(),
+        TableSays.ADD_RUN.with(Argument.sheet(RunsSheet.SCHEMA.file())));
   }
 
   List<Run> runs() {

@@ -1,5 +1,6 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.FileKind;
@@ -94,8 +95,8 @@ final class SheetFiles implements Closeable {
       findings.add(
           Finding.note(
               Place.of(name.get()),
-              "this was read as " + schema.file(),
-              "rename it, because on other computers capital letters may count"));
+              FileSays.READ_AS.with(Argument.name(schema.file())),
+              FileSays.CAPITALS));
     }
     return Optional.of(read(name.get()));
   }
@@ -108,8 +109,7 @@ final class SheetFiles implements Closeable {
     } catch (UnreadableException e) {
       throw e;
     } catch (IOException e) {
-      throw new UnreadableException(
-          Place.of(name), "this sheet could not be read to its end", "copy it again");
+      throw new UnreadableException(Place.of(name), FileSays.NOT_TO_ITS_END, FileSays.COPY_AGAIN);
     }
   }
 

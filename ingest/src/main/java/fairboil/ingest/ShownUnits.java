@@ -1,5 +1,6 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.SheetRow;
@@ -39,8 +40,8 @@ final class ShownUnits {
     return List.of(
         Finding.note(
                 Place.of(Settings.SCHEMA.file()),
-                "temperatures are given in °F, and results are shown in metric units",
-                "to read results in °F, say US under show units")
+                TableSays.IN_FAHRENHEIT.with(),
+                TableSays.SHOW_US.with(Argument.sheet(Settings.SCHEMA.file())))
             .mendedBy(SheetRow.of(Settings.SCHEMA.file(), row)));
   }
 

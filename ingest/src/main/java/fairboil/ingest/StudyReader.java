@@ -1,5 +1,6 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.finding.RepeatedFindings;
@@ -96,7 +97,7 @@ public final class StudyReader {
         return new OpenedStudy(sheets, logs, inside::reopen);
       }
     } catch (UnreadableException e) {
-      throw new StudyException(e.finding().toString(), e);
+      throw new StudyException(e.finding(), e);
     }
   }
 
@@ -126,8 +127,8 @@ public final class StudyReader {
       findings.add(
           Finding.error(
               runsSheet.place(),
-              "it holds no run",
-              "fill in one row for each burn, with at least the names of run and build"));
+              TableSays.NO_RUNS.with(Argument.sheet(RunsSheet.SCHEMA.file())),
+              TableSays.FILL_RUNS));
     }
     note(UnreadFiles.find(folder, SHEETS.stream().map(SheetSchema::file).toList(), runs.runs()));
     return new Study(
@@ -207,12 +208,8 @@ public final class StudyReader {
         findings.add(
             Finding.error(
                 row.place(ClaimsSheet.CLAIM),
-                "there is a claim “"
-                    + name
-                    + "” on line "
-                    + before.line().orElse(0)
-                    + " already, so this row was set aside",
-                "give each claim its own name"));
+                TableSays.SAME_CLAIM.with(Argument.cell(name), TableSays.line(before)),
+                TableSays.NAME_CLAIMS));
       }
     }
     return claims;

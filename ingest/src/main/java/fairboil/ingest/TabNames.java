@@ -2,6 +2,7 @@ package fairboil.ingest;
 
 import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Voice;
 import fairboil.ingest.grid.SourceFile;
 import fairboil.ingest.log.LogOpener;
 import fairboil.ingest.log.OpenedLog;
@@ -36,7 +37,8 @@ record TabNames(Set<String> tabs) {
 
   /** The same finding, telling of tabs. */
   Finding in(Finding finding) {
-    return finding.map(message -> message.map(this::in), fix -> fix.toSheet(in(fix.sheet())));
+    return finding.map(
+        message -> message.map(this::in), fix -> fix.toSheet(sheet(fix.sheet()).text(Voice.RAW)));
   }
 
   /** The same findings, their remedies telling of tabs. */
@@ -50,11 +52,16 @@ record TabNames(Set<String> tabs) {
   }
 
   private Argument in(Argument argument) {
-    if (argument instanceof Argument.Sheet sheet && tabs.contains(sheet.file())) {
-      return new Argument.Sheet(sheet.file(), Optional.of(WorkbookTabs.FILE));
+    if (argument instanceof Argument.Sheet sheet) {
+      return sheet(sheet.file());
     }
-    // TODO: goes with Message.plain
+    // TODO: goes with Message.plain, in which sheets are named in words
     return argument instanceof Argument.Word word ? Argument.word(in(word.text())) : argument;
+  }
+
+  private Argument sheet(String file) {
+    return new Argument.Sheet(
+        file, Optional.of(WorkbookTabs.FILE).filter(book -> tabs.contains(file)));
   }
 
   private String in(String text) {

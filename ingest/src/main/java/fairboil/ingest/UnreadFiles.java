@@ -1,15 +1,16 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.CellFix;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
-import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.grid.StudyFolder;
 import fairboil.ingest.sheet.Nearest;
 import fairboil.ingest.sheet.Run;
 import fairboil.ingest.sheet.RunsSheet;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,10 +22,16 @@ final class UnreadFiles {
 
   private static final int SHOWN = 10;
 
+  private static final Argument WORKBOOK = Argument.name(WorkbookTabs.FILE);
+  private static final Argument RUNS = Argument.sheet(RunsSheet.SCHEMA.file());
+
+  private final StudyFolder folder;
   private final Set<String> read = new HashSet<>();
   private final List<Finding> findings = new ArrayList<>();
 
-  private UnreadFiles() {}
+  private UnreadFiles(StudyFolder folder) {
+    this.folder = folder;
+  }
 
   /**
    * Looks through a study folder.
@@ -32,7 +39,7 @@ final class UnreadFiles {
    * @param sheets the file names of all sheets that there may be
    */
   static List<Finding> find(StudyFolder folder, List<String> sheets, List<Run> runs) {
-    UnreadFiles files = new UnreadFiles();
+    UnreadFiles files = new UnreadFiles(folder);
     List<String> logs = folder.names("logs");
     Set<String> there = logs.stream().map(UnreadFiles::lower).collect(Collectors.toSet());
     runs.forEach(run -> files.reads(run, there));
@@ -42,9 +49,12 @@ final class UnreadFiles {
   }
 
   private void reads(Run run, Set<String> logs) {
-    String name =
-        run.row().value(RunsSheet.LOG).orElseGet(() -> "logs/" + usual(run.key().name(), logs));
+    String name = log(run, logs);
     read.add(lower(name.replace('\\', '/').replaceFirst("^(?:\\./)+", "")));
+  }
+
+  private static String log(Run run, Set<String> logs) {
+    return run.row().value(RunsSheet.LOG).orElseGet(() -> "logs/" + usual(run.key().name(), logs));
   }
 
   private static String usual(String run, Set<String> logs) {
@@ -63,25 +73,19 @@ final class UnreadFiles {
       return;
     }
     if (lower.startsWith("~$")) {
-      findings.add(
-          Finding.note(
-              Place.of(name),
-              "a spreadsheet program has the workbook open",
-              "save it there before it is read here"));
+      findings.add(Finding.note(Place.of(name), FileSays.OPEN_ELSEWHERE, FileSays.SAVE_THERE));
     } else if (lower.matches(".*\\.(?:xlsx|xlsm)")) {
       findings.add(
           Finding.warning(
               Place.of(name),
-              "of workbooks only " + WorkbookTabs.FILE + " is read, so this file was left out",
-              "name it " + WorkbookTabs.FILE + " if its tabs are the sheets of this study"));
+              FileSays.OTHER_WORKBOOK.with(WORKBOOK),
+              FileSays.NAME_WORKBOOK.with(WORKBOOK)));
     } else if (lower.matches(".*\\.(?:xls|xlsb|ods|numbers)")) {
       findings.add(
           Finding.warning(
               Place.of(name),
-              "workbooks of this kind are not read, so this file was left out",
-              "save it as an Excel workbook named "
-                  + WorkbookTabs.FILE
-                  + ", or each of its sheets as CSV, named as runs.csv and so on"));
+              FileSays.WORKBOOK_NOT_READ.with(),
+              FileSays.SAVE_WORKBOOK.with(WORKBOOK)));
     } else if (lower.matches(".*\\.(?:csv|tsv|txt)") && !lower.matches("(?:readme|guide).*")) {
       findings.add(stray(name, sheets));
     }
@@ -91,16 +95,10 @@ final class UnreadFiles {
     return Nearest.to(name, sheets)
         .map(
             likely ->
-                Finding.warning(
-                    Place.of(name),
-                    "this is not a sheet that is known here, so it was left out",
-                    "did you mean " + likely + "?"))
+                Finding.warning(Place.of(name), FileSays.NO_SHEET, Nearest.didYouMean(likely)))
         .orElseGet(
             () ->
-                Finding.note(
-                    Place.of(name),
-                    "no sheet and no run names this file, so it was left out",
-                    "name it in the column log of runs.csv if it is a log"));
+                Finding.note(Place.of(name), FileSays.NOT_NAMED, FileSays.NAME_IF_LOG.with(RUNS)));
   }
 
   private void inLogs(List<String> logs, List<Run> runs) {
@@ -111,20 +109,22 @@ final class UnreadFiles {
     unread.stream().limit(SHOWN).forEach(name -> findings.add(unreadLog(name, runs)));
     if (unread.size() > SHOWN) {
       int more = unread.size() - SHOWN;
-      findings.add(unreadLog("logs", " (" + more + " more files in it)"));
+      findings.add(unreadLog("logs", FileSays.MORE_FILES.with(Argument.count(more))));
     }
   }
 
   /**
-   * The row of the run that it looks to be of is given too: 1 of build tin one for tin_one 1.csv.
+   * The row of the run that it looks to be of is given too, 1 of build tin one for tin_one 1.csv,
+   * unless that run has a log.
    */
-  private static Finding unreadLog(String name, List<Run> runs) {
-    Finding finding = unreadLog("logs/" + name, "");
+  private Finding unreadLog(String name, List<Run> runs) {
+    Finding finding = unreadLog("logs/" + name, Message.NONE);
     String called = plain(name.replaceFirst("\\.[A-Za-z]+$", ""));
     return runs.stream()
         .filter(run -> names(run).contains(called))
+        .filter(run -> folder.find(log(run, Set.of())).isEmpty())
         .findFirst()
-        .map(run -> finding.mendedBy(row(run, "logs/" + name)))
+        .map(run -> finding.mendedBy(log(run, "logs/" + name)))
         .orElse(finding);
   }
 
@@ -139,18 +139,14 @@ final class UnreadFiles {
     return lower(name).replaceAll("[^\\p{L}\\p{N}]+", "");
   }
 
-  private static SheetRow row(Run run, String log) {
-    Map<String, String> cells = new LinkedHashMap<>();
-    cells.put(RunsSheet.RUN.name(), run.row().get(RunsSheet.RUN));
-    cells.put(RunsSheet.BUILD.name(), run.build().name());
-    cells.put(RunsSheet.LOG.name(), log);
-    return SheetRow.of(RunsSheet.SCHEMA.file(), cells);
+  private static CellFix log(Run run, String log) {
+    return new CellFix(run.row().place(), Map.of(RunsSheet.LOG.name(), Argument.name(log)));
   }
 
-  private static Finding unreadLog(String name, String which) {
+  private static Finding unreadLog(String name, Message which) {
     return Finding.note(
         Place.of(name),
-        "no run names this log, so it was left out" + which,
-        "name it in the column log of runs.csv");
+        FileSays.UNREAD_LOG.with(Argument.clause(which)),
+        FileSays.NAME_LOG.with(RUNS));
   }
 }

@@ -1,6 +1,8 @@
 package fairboil.ingest;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.SourceFile;
@@ -48,10 +50,7 @@ final class WorkbookTabs implements Closeable {
     List<String> known = sheets.stream().map(schema -> key(schema.file())).toList();
     tabs.workbook.tabs().forEach(tab -> tabs.add(tab, known));
     tabs.findings.add(
-        Finding.note(
-            Place.of(tabs.source().name()),
-            "the sheets were read from the tabs of this workbook",
-            ""));
+        Finding.note(Place.of(tabs.source().name()), FileSays.READ_FROM_TABS, Message.NONE));
     return tabs;
   }
 
@@ -67,29 +66,22 @@ final class WorkbookTabs implements Closeable {
         findings.add(stray(tab, place, known));
       }
     } else if (tabs.putIfAbsent(key(tab.name()), tab) != null) {
-      findings.add(
-          Finding.error(
-              place, "another tab has this name already, so it was left out", "keep one of them"));
+      findings.add(Finding.error(place, FileSays.SAME_TAB, FileSays.KEEP_ONE));
     } else if (tab.isHidden()) {
-      findings.add(
-          Finding.note(place, "this tab is hidden, but was read", "delete it if it is not meant"));
+      findings.add(Finding.note(place, FileSays.HIDDEN, FileSays.DELETE));
     }
   }
 
   private static Finding stray(Tab tab, Place place, List<String> known) {
     return Nearest.to(key(tab.name()), known)
-        .map(
-            likely ->
-                Finding.warning(
-                    place,
-                    "this is not a sheet that is known here, so the tab was left out",
-                    "did you mean " + likely + "?"))
+        .map(likely -> Finding.warning(place, FileSays.NO_SHEET_TAB, Nearest.didYouMean(likely)))
         .orElseGet(
             () ->
                 Finding.note(
                     place,
-                    "this is not a sheet that is known here, so the tab was left out",
-                    "sheets are " + String.join(", ", known)));
+                    FileSays.NO_SHEET_TAB,
+                    FileSays.SHEETS.with(
+                        Argument.list(known.stream().map(Argument::word).toList()))));
   }
 
   /** The tab of a sheet as a grid, if there is one. */
@@ -104,10 +96,8 @@ final class WorkbookTabs implements Closeable {
             tab ->
                 Finding.error(
                     workbook.placeOf(tab),
-                    "there is a file "
-                        + file
-                        + " beside the workbook, which was read, so this tab was left out",
-                    "keep one of the two, the file or the tab"));
+                    FileSays.FILE_INSTEAD.with(Argument.name(file)),
+                    FileSays.FILE_OR_TAB));
   }
 
   private Optional<Tab> tab(SheetSchema schema) {

@@ -259,7 +259,7 @@ class StudyPoolTest {
         .anyMatch(
             text ->
                 text.startsWith("west/builds.csv, line 2")
-                    && text.contains("marked as shared in north, south but not here"));
+                    && text.contains("marked as shared in north and south but not here"));
   }
 
   @Test

@@ -204,7 +204,8 @@ class WorkbookStudyTest {
 
     assertThat(findings(read()))
         .anyMatch(text -> text.startsWith("study.xlsx!runs, cell C2: error: “5” has no unit"))
-        .anyMatch(text -> text.startsWith("study.xlsx!runs, cell D1: warning: this is not a col"))
+        .anyMatch(
+            text -> text.startsWith("study.xlsx!runs, cell D1: warning: I don't know this col"))
         .anyMatch(text -> text.startsWith("study.xlsx!runs, row 3, column run: error: this row"))
         .anyMatch(text -> text.startsWith("study.xlsx!study, cell B2: error: altitude: “high”"));
   }
@@ -255,12 +256,12 @@ class WorkbookStudyTest {
 
     assertThat(findings(read()))
         .containsExactly(
-            "study.xlsx!Stopwach: warning: this is not a sheet that is known here, so the tab was"
+            "study.xlsx!Stopwach: warning: I don't know a sheet of this name, so the tab was"
                 + " left out. Did you mean stopwatch?",
             READ_AS_TABS,
             "study.xlsx!pots: note: this tab is hidden, but was read. Delete it if it is not"
                 + " meant.",
-            "study.xlsx!thoughts: note: this is not a sheet that is known here, so the tab was left"
+            "study.xlsx!thoughts: note: I don't know a sheet of this name, so the tab was left"
                 + " out. Sheets are study, builds, rings, holes, pots, runs, stopwatch, sensors,"
                 + " claims, protocol.",
             "~$study.xlsx: note: a spreadsheet program has the workbook open. Save it there before"

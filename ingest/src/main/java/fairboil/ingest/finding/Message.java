@@ -1,6 +1,7 @@
 package fairboil.ingest.finding;
 
 import fairboil.ingest.finding.Template.Part;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 
@@ -47,11 +48,18 @@ public record Message(Template template, List<Argument> arguments) {
     return words.isEmpty() ? NONE : AS_IT_IS.with(Argument.word(words));
   }
 
-  /** What it has in common with messages of other things: its wording. */
+  /** What it has in common with messages of other things: its wording, and that of its clauses. */
   public Object kind() {
-    return says(AS_IT_IS)
-        ? arguments.get(0).toString().replaceAll("\u201c[^\u201d]*\u201d|\\d+", "")
-        : template;
+    if (says(AS_IT_IS)) {
+      return arguments.get(0).toString().replaceAll("\u201c[^\u201d]*\u201d|\\d+", "");
+    }
+    List<Object> wordings = new ArrayList<>(List.of(template));
+    for (Argument argument : arguments) {
+      if (argument instanceof Argument.Clause clause) {
+        wordings.add(clause.message().kind());
+      }
+    }
+    return wordings;
   }
 
   /** Whether it has that wording. */

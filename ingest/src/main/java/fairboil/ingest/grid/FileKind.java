@@ -1,5 +1,9 @@
 package fairboil.ingest.grid;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
+
 /** The kinds of file in a study, each with the size up to which it is read. */
 public enum FileKind {
   /** A sheet as CSV: 64 MB. */
@@ -10,6 +14,9 @@ public enum FileKind {
   WORKBOOK("workbook", 64);
 
   private static final long MEGABYTE = 1_000_000;
+
+  private static final Template TOO_LARGE =
+      Template.of("this {word} is larger than {number} MB, the most that is read");
 
   private final String label;
   private final int megabytes;
@@ -29,7 +36,7 @@ public enum FileKind {
     return megabytes * MEGABYTE;
   }
 
-  String tooLarge() {
-    return "this " + label + " is larger than " + megabytes + " MB, the most that is read";
+  Message tooLarge() {
+    return TOO_LARGE.with(Argument.word(label), Argument.number(megabytes, 0));
   }
 }

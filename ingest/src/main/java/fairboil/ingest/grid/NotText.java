@@ -1,9 +1,16 @@
 package fairboil.ingest.grid;
 
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 
 /** Refuses files that are not text, by their first bytes. */
 final class NotText {
+
+  private static final Template WORKBOOK = Template.of("this is a spreadsheet workbook, not CSV");
+  private static final Template SAVE_AS_CSV = Template.of("save the sheet as CSV");
+  private static final Template NO_TEXT = Template.of("this is not a text file");
+  private static final Template EXPORT_AS_CSV =
+      Template.of("export the table as CSV and give that file");
 
   private NotText() {}
 
@@ -11,12 +18,10 @@ final class NotText {
   static void refuse(Place place, byte[] head, int length, Encoding encoding)
       throws UnreadableException {
     if (isWorkbook(head, length)) {
-      throw new UnreadableException(
-          place, "this is a spreadsheet workbook, not CSV", "save the sheet as CSV");
+      throw new UnreadableException(place, WORKBOOK.with(), SAVE_AS_CSV.with());
     }
     if (encoding == Encoding.UTF_8 && isMachineData(head, length)) {
-      throw new UnreadableException(
-          place, "this is not a text file", "export the table as CSV and give that file");
+      throw new UnreadableException(place, NO_TEXT.with(), EXPORT_AS_CSV.with());
     }
   }
 

@@ -1,7 +1,10 @@
 package fairboil.ingest.grid;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,8 +16,8 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -27,6 +30,17 @@ import java.util.Optional;
 public final class SourceText extends Reader {
 
   private static final int BUFFER = 1 << 16;
+
+  private static final Template GUESSED_UTF_16 =
+      Template.of("the file was read as UTF-16, by its pattern: nothing in it says so");
+  private static final Template OLD_BYTES =
+      Template.of(
+          "the file is not all UTF-8: {count|byte was|bytes were} read as Windows-1252 (the first"
+              + " is {word}, {cell})");
+  private static final Template DAMAGED =
+      Template.of("the file holds {count|damaged or unfinished character}");
+  private static final Template SAVE_AS_UTF_8 =
+      Template.of("if characters look wrong, save the file as CSV UTF-8");
 
   private final Place place;
   private final FingerprintStream in;
@@ -179,28 +193,27 @@ public final class SourceText extends Reader {
   public List<Finding> notes() {
     List<Finding> notes = new ArrayList<>();
     if (encoding.isInferred()) {
-      notes.add(note("the file was read as UTF-16, by its pattern: nothing in it says so"));
+      notes.add(note(GUESSED_UTF_16.with()));
     }
     if (oldBytes > 0) {
       notes.add(note(oldEncoding()));
     }
     if (damaged > 0) {
-      notes.add(note("the file holds " + damaged + " damaged or unfinished characters"));
+      notes.add(note(DAMAGED.with(Argument.count(damaged))));
     }
     return List.copyOf(notes);
   }
 
-  private String oldEncoding() {
-    return String.format(
-        Locale.ROOT,
-        "the file is not all UTF-8: %s read as Windows-1252 (the first is %02X, \u201c%s\u201d)",
-        oldBytes == 1 ? "1 byte was" : oldBytes + " bytes were",
-        firstOldByte,
-        OldEncoding.character(firstOldByte));
+  private Message oldEncoding() {
+    String hexadecimal = HexFormat.of().withUpperCase().toHexDigits(firstOldByte);
+    return OLD_BYTES.with(
+        Argument.count(oldBytes),
+        Argument.word(hexadecimal),
+        Argument.cell(String.valueOf(OldEncoding.character(firstOldByte))));
   }
 
-  private Finding note(String problem) {
-    return Finding.note(place, problem, "if characters look wrong, save the file as CSV UTF-8");
+  private Finding note(Message problem) {
+    return Finding.note(place, problem, SAVE_AS_UTF_8.with());
   }
 
   /**

@@ -1,5 +1,7 @@
 package fairboil.ingest.grid;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import java.io.IOException;
 import java.io.InputStream;
@@ -27,9 +29,6 @@ public final class StudyFolder {
 
   private static final Pattern DRIVE = Pattern.compile("[A-Za-z]:");
 
-  private static final String KEEP_INSIDE =
-      "copy the file into the study folder and give its name relative to that folder";
-
   private final Path root;
 
   private StudyFolder(Path root) {
@@ -47,14 +46,13 @@ public final class StudyFolder {
       Path root = folder.toRealPath();
       if (!Files.isDirectory(root)) {
         throw new UnreadableException(
-            place, "this is a file, not a folder", "give the folder that holds runs.csv");
+            place, FolderSays.NO_FOLDER, FolderSays.GIVE_FOLDER.with(Argument.sheet("runs.csv")));
       }
       return new StudyFolder(root);
     } catch (UnreadableException e) {
       throw e;
     } catch (IOException | SecurityException e) {
-      throw new UnreadableException(
-          place, "there is no such folder, or it may not be read", "check how its name is spelt");
+      throw new UnreadableException(place, FolderSays.NO_SUCH_FOLDER, FolderSays.CHECK_SPELLING);
     }
   }
 
@@ -201,13 +199,10 @@ public final class StudyFolder {
     Path file = resolve(name);
     BasicFileAttributes attributes = attributes(file, place);
     if (attributes.isDirectory()) {
-      throw new UnreadableException(place, "this is a folder, not a file", "name a file in it");
+      throw new UnreadableException(place, FolderSays.A_FOLDER, FolderSays.NAME_A_FILE);
     }
     if (!attributes.isRegularFile()) {
-      throw new UnreadableException(
-          place,
-          "this is not an ordinary file but a pipe or a device",
-          "copy its content into a file of the study folder");
+      throw new UnreadableException(place, FolderSays.A_DEVICE, FolderSays.COPY_CONTENT);
     }
     return file;
   }
@@ -238,10 +233,7 @@ public final class StudyFolder {
     } catch (NoSuchFileException e) {
       throw missing(name);
     } catch (InvalidPathException e) {
-      throw new UnreadableException(
-          placeOf(name),
-          "this cannot be the name of a file",
-          "use letters, digits, hyphens and dots");
+      throw new UnreadableException(placeOf(name), FolderSays.NO_NAME, FolderSays.NAME_PLAINLY);
     } catch (UnreadableException e) {
       throw e;
     } catch (IOException | SecurityException e) {
@@ -250,28 +242,23 @@ public final class StudyFolder {
   }
 
   private UnreadableException leavesFolder(String name) {
-    return new UnreadableException(
-        placeOf(name),
-        "this path leads out of the study folder, so it was not opened",
-        KEEP_INSIDE);
+    return new UnreadableException(placeOf(name), FolderSays.LEADS_OUT, FolderSays.KEEP_INSIDE);
   }
 
   private UnreadableException missing(String name) {
-    String remedy =
+    Message remedy =
         find(name)
-            .map(found -> "did you mean " + found + "? Capital letters count")
-            .orElse("check how its name is spelt and that it was copied into the study folder");
-    return new UnreadableException(placeOf(name), "there is no such file", remedy);
+            .map(found -> FolderSays.OTHER_CAPITALS.with(Argument.name(found)))
+            .orElse(FolderSays.CHECK_COPY);
+    return new UnreadableException(placeOf(name), FolderSays.NO_SUCH_FILE, remedy);
   }
 
   private static UnreadableException mayNotBeRead(Place place) {
-    return new UnreadableException(
-        place, "this file may not be read", "check its permissions, or that no program holds it");
+    return new UnreadableException(place, FolderSays.MAY_NOT_BE_READ, FolderSays.CHECK_PERMISSIONS);
   }
 
   static UnreadableException tooLarge(Place place, FileKind kind) {
-    return new UnreadableException(
-        place, kind.tooLarge(), "split it, or leave out what does not belong to the runs");
+    return new UnreadableException(place, kind.tooLarge(), FolderSays.SPLIT);
   }
 
   private static boolean isAbsolute(String plain) {

@@ -1,6 +1,7 @@
 package fairboil.ingest.grid;
 
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import java.io.IOException;
 import java.io.Reader;
 
@@ -12,6 +13,11 @@ public final class TextLines {
 
   /** The most characters of one line. */
   public static final int MAX_LINE = 1 << 20;
+
+  private static final Template TOO_LONG =
+      Template.of("this line is longer than 1 MiB, the most that is read");
+  private static final Template ONE_ROW_A_LINE =
+      Template.of("check that the file is a table with one row a line");
 
   private final Place place;
   private final Reader in;
@@ -102,9 +108,7 @@ public final class TextLines {
   private void checkLength() throws UnreadableException {
     if (carried.length() > MAX_LINE) {
       throw new UnreadableException(
-          Place.of(place.file(), number),
-          "this line is longer than 1 MiB, the most that is read",
-          "check that the file is a table with one row a line");
+          Place.of(place.file(), number), TOO_LONG.with(), ONE_ROW_A_LINE.with());
     }
   }
 

@@ -1,6 +1,7 @@
 package fairboil.ingest.grid;
 
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import java.io.IOException;
 
@@ -15,11 +16,16 @@ public final class UnreadableException extends IOException {
    * A file that cannot be read.
    *
    * @param place the file, or the line at which reading ended
-   * @param problem what is wrong, a clause without a full stop
-   * @param remedy what to do, a clause without a full stop
+   * @param problem what is wrong
+   * @param remedy what to do
    */
-  public UnreadableException(Place place, String problem, String remedy) {
+  public UnreadableException(Place place, Message problem, Message remedy) {
     this(Finding.error(place, problem, remedy));
+  }
+
+  /** Words that are no templates yet. TODO: goes once those of logs are. */
+  public UnreadableException(Place place, String problem, String remedy) {
+    this(place, Message.plain(problem), Message.plain(remedy));
   }
 
   /** A file that cannot be read because of the finding. */

@@ -1,5 +1,6 @@
 package fairboil.ingest.quantity;
 
+import fairboil.ingest.finding.Argument;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -70,12 +71,13 @@ public final class DateText {
     return switch (dates.size()) {
       case 1 -> Reading.Read.of(dates.get(0));
       case 0 ->
-          new Reading.Refused<>(
-              Tidy.quoted(tidy) + " is not a date", "type year, month and day, such as 2026-03-14");
+          new Reading.Refused<>(ReadingSays.NO_DATE.with(Argument.cell(tidy)), ReadingSays.AS_DATE);
       default ->
           new Reading.Refused<>(
-              Tidy.quoted(tidy) + " could be " + dates.get(0) + " or " + dates.get(1),
-              "type " + dates.get(0) + " or " + dates.get(1));
+              ReadingSays.EITHER_DATE.with(
+                  Argument.cell(tidy), Argument.date(dates.get(0)), Argument.date(dates.get(1))),
+              ReadingSays.TYPE_EITHER_DATE.with(
+                  Argument.date(dates.get(0)), Argument.date(dates.get(1))));
     };
   }
 

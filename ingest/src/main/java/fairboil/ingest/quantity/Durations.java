@@ -1,6 +1,6 @@
 package fairboil.ingest.quantity;
 
-import java.util.Locale;
+import fairboil.ingest.finding.Argument;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,8 +26,7 @@ final class Durations {
     Matcher four = FOUR.matcher(tidy);
     if (tidy.equals("0:0")) {
       return new Reading.Refused<>(
-          Tidy.quoted(tidy) + " could mean at the start or not at all",
-          "type 0:00 if it happened at the start, or leave the cell empty if it did not happen");
+          ReadingSays.START_OR_NEVER.with(Argument.cell(tidy)), ReadingSays.ZERO_OR_EMPTY);
     }
     if (two.matches()) {
       return sum(tidy, "0", two.group(1), two.group(2));
@@ -42,29 +41,24 @@ final class Durations {
       return sum(tidy, four.group(1), four.group(2), four.group(3) + "." + four.group(4));
     }
     return new Reading.Refused<>(
-        Tidy.quoted(tidy) + " is not a time",
-        "type minutes and seconds as 5:43, or hours, minutes and seconds as 0:05:43");
+        ReadingSays.NO_TIME.with(Argument.cell(tidy)), ReadingSays.AS_TIME);
   }
 
   // A last part above 59 cannot be seconds.
   private static Reading<Amount> thousandths(String tidy, Matcher matcher) {
     if (Integer.parseInt(matcher.group(3)) < 60) {
       return new Reading.Refused<>(
-          Tidy.quoted(tidy) + " could end in thousandths of a second or in seconds",
-          String.format(
-              Locale.ROOT,
-              "type %s:%s.%s if it ends in thousandths",
-              matcher.group(1),
-              matcher.group(2),
-              matcher.group(3)));
+          ReadingSays.THOUSANDTHS_OR_SECONDS.with(Argument.cell(tidy)),
+          ReadingSays.AS_THOUSANDTHS.with(
+              Argument.name(matcher.group(1)),
+              Argument.name(matcher.group(2)),
+              Argument.name(matcher.group(3))));
     }
     return sum(tidy, "0", matcher.group(1), matcher.group(2) + "." + matcher.group(3))
         .then(
             read ->
                 new Reading.Read<>(
-                    read.value(),
-                    read.unit(),
-                    Optional.of("the last part was taken as thousandths of a second")));
+                    read.value(), read.unit(), Optional.of(ReadingSays.THOUSANDTHS)));
   }
 
   private static Reading<Amount> sum(String tidy, String hours, String minutes, String seconds) {
@@ -74,7 +68,7 @@ final class Durations {
     boolean hasHours = !hours.equals("0") || tidy.indexOf(':') != tidy.lastIndexOf(':');
     if (second >= 60 || (hasHours && minute >= 60)) {
       return new Reading.Refused<>(
-          Tidy.quoted(tidy) + " has 60 or more in a place that goes up to 59", "check the time");
+          ReadingSays.SIXTY_OR_MORE.with(Argument.cell(tidy)), ReadingSays.CHECK_TIME);
     }
     double total = Double.parseDouble(hours) * 3600 + minute * 60 + second;
     Amount amount = new Amount(total, WrittenNumber.step(plain), Optional.of(Unit.SECOND));

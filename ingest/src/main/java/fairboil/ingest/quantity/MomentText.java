@@ -1,6 +1,8 @@
 package fairboil.ingest.quantity;
 
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -67,8 +69,7 @@ public final class MomentText {
   private static Reading<ClockTime> elapsed(String tidy, Optional<Unit> unit, DecimalMark mark) {
     if (unit.isEmpty() && DAY_FRACTION.matcher(tidy).matches()) {
       return new Reading.Refused<>(
-          Tidy.quoted(tidy) + " looks like a time that a spreadsheet shows as a part of a day",
-          "format the column as text and type the time again, such as 5:43");
+          ReadingSays.PART_OF_A_DAY.with(Argument.cell(tidy)), ReadingSays.COLUMN_AS_TEXT);
     }
     return QuantityText.read(tidy, List.of(Dimension.DURATION), unit, mark)
         .then(
@@ -76,8 +77,7 @@ public final class MomentText {
               Quantity time = read.value();
               if (time.value() < 0) {
                 return new Reading.Refused<>(
-                    Tidy.quoted(tidy) + " is before the stopwatch was started",
-                    "type the time since the start, or leave the cell empty");
+                    ReadingSays.BEFORE_START.with(Argument.cell(tidy)), ReadingSays.SINCE_START);
               }
               return new Reading.Read<>(
                   new ClockTime.Elapsed(time.value(), time.resolution()),
@@ -106,10 +106,8 @@ public final class MomentText {
         .then(
             day -> {
               String local = ZONE.matcher(time).replaceFirst("");
-              Optional<String> remark =
-                  local.equals(time)
-                      ? Optional.empty()
-                      : Optional.of("the time zone was left out: only differences are used");
+              Optional<Message> remark =
+                  local.equals(time) ? Optional.empty() : Optional.of(ReadingSays.ZONE);
               return timeOfDay(local, Optional.of(day.value()), remark);
             });
   }
@@ -119,7 +117,7 @@ public final class MomentText {
   }
 
   private static Reading<ClockTime> timeOfDay(
-      String tidy, Optional<LocalDate> date, Optional<String> remark) {
+      String tidy, Optional<LocalDate> date, Optional<Message> remark) {
     Matcher clock = CLOCK.matcher(tidy);
     Matcher hour = HOUR_ONLY.matcher(tidy);
     if (hour.matches()) {
@@ -129,14 +127,18 @@ public final class MomentText {
       Optional<String> seconds = Optional.ofNullable(clock.group(3));
       return timeOfDay(tidy, date, remark, clock.group(1), clock.group(2), seconds, clock.group(4));
     }
+    return noTimeOfDay(tidy);
+  }
+
+  private static Reading<ClockTime> noTimeOfDay(String tidy) {
     return new Reading.Refused<>(
-        Tidy.quoted(tidy) + " is not a time of day", "type it as 14:05 or 2:05 pm");
+        ReadingSays.NO_TIME_OF_DAY.with(Argument.cell(tidy)), ReadingSays.AS_TIME_OF_DAY);
   }
 
   private static Reading<ClockTime> timeOfDay(
       String tidy,
       Optional<LocalDate> date,
-      Optional<String> remark,
+      Optional<Message> remark,
       String hours,
       String minutes,
       Optional<String> seconds,
@@ -147,8 +149,7 @@ public final class MomentText {
     double second = Double.parseDouble(plain);
     boolean halves = half != null;
     if (minute > 59 || second >= 60 || hour > (halves ? 12 : 23) || (halves && hour == 0)) {
-      return new Reading.Refused<>(
-          Tidy.quoted(tidy) + " is not a time of day", "type it as 14:05 or 2:05 pm");
+      return noTimeOfDay(tidy);
     }
     int hourOfDay = halves ? hour % 12 + (isAfternoon(half) ? 12 : 0) : hour;
     double step = seconds.isPresent() ? WrittenNumber.step(plain) : 60;

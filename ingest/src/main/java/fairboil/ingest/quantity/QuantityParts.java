@@ -1,9 +1,10 @@
 package fairboil.ingest.quantity;
 
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -44,27 +45,27 @@ final class QuantityParts {
                   Reading.Read.of(
                       new QuantityParts(List.of(new Part(number.value(), "")), Optional.empty())));
     }
-    Optional<String> remark = Optional.empty();
+    Optional<Message> remark = Optional.empty();
     String rest = tidy;
     Matcher about = ABOUT.matcher(rest);
     Matcher bound = BOUND.matcher(rest);
     if (about.lookingAt()) {
       rest = rest.substring(about.end());
-      remark = Optional.of("taken as " + rest + ", though it says about");
+      remark = Optional.of(ReadingSays.ABOUT.with(Argument.name(rest)));
     } else if (bound.lookingAt()) {
       rest = rest.substring(bound.end());
-      remark = Optional.of("taken as " + rest + ", though it is only a bound");
+      remark = Optional.of(ReadingSays.BOUND.with(Argument.name(rest)));
     }
     Matcher brackets = BRACKETS.matcher(rest);
     if (brackets.find() && UnitText.meanings(brackets.group(1)).isEmpty()) {
       rest = rest.substring(0, brackets.start());
-      remark = remark.or(() -> Optional.of("the words in brackets were left out"));
+      remark = remark.or(() -> Optional.of(ReadingSays.BRACKETS));
     }
     return cut(tidy, rest, mark, remark);
   }
 
   private static Reading<QuantityParts> cut(
-      String tidy, String rest, DecimalMark mark, Optional<String> remark) {
+      String tidy, String rest, DecimalMark mark, Optional<Message> remark) {
     if (COLONS.matcher(rest).matches()) {
       return Durations.colons(rest)
           .then(
@@ -115,14 +116,12 @@ final class QuantityParts {
 
   private static <T> Reading<T> notANumber(String tidy) {
     return new Reading.Refused<>(
-        Tidy.quoted(tidy) + " is not a number with a unit",
-        "type a number and its unit, and put words into a column of notes");
+        ReadingSays.NO_QUANTITY.with(Argument.cell(tidy)), ReadingSays.NUMBER_AND_UNIT);
   }
 
   private static <T> Reading<T> range(String tidy) {
     return new Reading.Refused<>(
-        Tidy.quoted(tidy) + " is a range, not a value",
-        "type the one value that you measured, or leave the cell empty");
+        ReadingSays.RANGE.with(Argument.cell(tidy)), ReadingSays.ONE_VALUE);
   }
 
   /** Whether it is one number without any words. */
@@ -165,12 +164,9 @@ final class QuantityParts {
 
   private static <T> Reading<T> unitMissing(String tidy, Part part) {
     return new Reading.Refused<>(
-        String.format(
-            Locale.ROOT,
-            "%s has no unit after %s",
-            Tidy.quoted(tidy),
-            part.number().text().strip()),
-        "write a unit after each number");
+        ReadingSays.NO_UNIT_AFTER.with(
+            Argument.cell(tidy), Argument.name(part.number().text().strip())),
+        ReadingSays.UNIT_EACH);
   }
 
   // A capital C alone is a temperature wherever that is possible; a cup is written small.
@@ -199,8 +195,8 @@ final class QuantityParts {
       double size = unit(part, dimension).ratioTo(last);
       if (size >= before || (parts.size() > 1 && dimension.ofDifference() != dimension)) {
         return new Reading.Refused<>(
-            Tidy.quoted(tidy) + " does not go from larger units to smaller ones",
-            "type one value, such as " + Suggestions.example(dimension));
+            ReadingSays.WRONG_ORDER.with(Argument.cell(tidy)),
+            ReadingSays.TYPE_ONE.with(Argument.clause(Suggestions.example(dimension))));
       }
       before = size;
       number += part.number().value() * size;

@@ -1,11 +1,13 @@
 package fairboil.ingest.quantity;
 
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Reads quantities as people write them: {@code 24 fl oz}, {@code 1½ cups}, {@code 13 3/16"},
@@ -22,8 +24,13 @@ public final class QuantityText {
   private static final List<Dimension> NEVER_NEGATIVE =
       List.of(Dimension.MASS, Dimension.VOLUME, Dimension.PRESSURE, Dimension.SPEED);
 
-  private static final Set<Unit> US_MEASURES =
-      EnumSet.of(Unit.US_GALLON, Unit.US_QUART, Unit.US_PINT, Unit.US_CUP, Unit.US_FLUID_OUNCE);
+  private static final Map<Unit, String> US_MEASURES =
+      Map.of(
+          Unit.US_GALLON, "gallons",
+          Unit.US_QUART, "quarts",
+          Unit.US_PINT, "pints",
+          Unit.US_CUP, "cups",
+          Unit.US_FLUID_OUNCE, "fluid ounces");
 
   private static final double ABSOLUTE_ZERO = -273.15;
 
@@ -80,8 +87,7 @@ public final class QuantityText {
     }
     if (DateText.looksMadeBySpreadsheet(tidy)) {
       return new Reading.Refused<>(
-          Tidy.quoted(tidy) + " is a date, which spreadsheets make of entries such as 5-6 or 1/2",
-          "format the cell as text and type the value again, with its unit");
+          ReadingSays.MADE_A_DATE.with(Argument.cell(tidy)), ReadingSays.TYPE_AS_TEXT);
     }
     return QuantityParts.of(tidy, mark);
   }
@@ -98,16 +104,17 @@ public final class QuantityText {
         sum -> {
           Quantity quantity = in(wanted, sum.value());
           Optional<Unit> unit = sum.value().unit();
-          Optional<String> limit = beyondLimits(quantity);
+          Optional<Template> limit = beyondLimits(quantity);
           return limit.isPresent()
-              ? new Reading.Refused<>(Tidy.quoted(tidy) + " " + limit.get(), "check the value")
+              ? new Reading.Refused<>(
+                  limit.get().with(Argument.cell(tidy)), ReadingSays.CHECK_VALUE)
               : new Reading.Read<>(quantity, unit, read.remark().or(() -> usMeasure(unit)));
         });
   }
 
-  private static Optional<String> usMeasure(Optional<Unit> unit) {
-    return unit.filter(US_MEASURES::contains)
-        .map(measure -> "taken as the US measure of that name, not the imperial one");
+  private static Optional<Message> usMeasure(Optional<Unit> unit) {
+    return unit.filter(US_MEASURES::containsKey)
+        .map(measure -> ReadingSays.US_MEASURE.with(Argument.word(US_MEASURES.get(measure))));
   }
 
   private static Quantity in(List<Dimension> wanted, Amount amount) {
@@ -130,15 +137,15 @@ public final class QuantityText {
       return Reading.Read.of(new Amount(0, 0, Optional.empty()));
     }
     return new Reading.Refused<>(
-        Tidy.quoted(tidy) + " has no unit", Suggestions.forBare(tidy, wanted));
+        ReadingSays.NO_UNIT.with(Argument.cell(tidy)), Suggestions.forBare(tidy, wanted));
   }
 
-  private static Optional<String> beyondLimits(Quantity quantity) {
+  private static Optional<Template> beyondLimits(Quantity quantity) {
     if (quantity.value() < 0 && NEVER_NEGATIVE.contains(quantity.dimension())) {
-      return Optional.of("is below zero");
+      return Optional.of(ReadingSays.BELOW_ZERO);
     }
     return quantity.dimension() == Dimension.TEMPERATURE && quantity.value() < ABSOLUTE_ZERO
-        ? Optional.of("is below absolute zero")
+        ? Optional.of(ReadingSays.BELOW_ABSOLUTE_ZERO)
         : Optional.empty();
   }
 }

@@ -1,5 +1,6 @@
 package fairboil.ingest.quantity;
 
+import fairboil.ingest.finding.Message;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -16,9 +17,9 @@ public sealed interface Reading<T> {
    * @param <T> what the text was read as
    * @param value the value
    * @param unit the unit it was written in, for quantities
-   * @param remark what a reader should know of the reading, such as "taken as about 500 mL"
+   * @param remark what a reader should know of the reading, such as that brackets were left out
    */
-  record Read<T>(T value, Optional<Unit> unit, Optional<String> remark) implements Reading<T> {
+  record Read<T>(T value, Optional<Unit> unit, Optional<Message> remark) implements Reading<T> {
 
     /** A value of which there is nothing to remark. */
     public static <T> Read<T> of(T value) {
@@ -37,10 +38,10 @@ public sealed interface Reading<T> {
    * The text was not understood, or could mean two things.
    *
    * @param <T> what the text was to be read as
-   * @param problem what is wrong, a clause
-   * @param remedy what to type instead, a clause
+   * @param problem what is wrong
+   * @param remedy what to type instead
    */
-  record Refused<T>(String problem, String remedy) implements Reading<T> {
+  record Refused<T>(Message problem, Message remedy) implements Reading<T> {
 
     /** The same refusal of another kind of value. */
     public <U> Reading<U> of() {

@@ -1,5 +1,6 @@
 package fairboil.ingest.quantity;
 
+import fairboil.ingest.finding.Argument;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -102,17 +103,11 @@ final class Tidy {
         ? Optional.empty()
         : Optional.of(
             new Reading.Refused<>(
-                quoted(text) + " is too long to be a value", "put words into a column of notes"));
+                ReadingSays.TOO_LONG.with(Argument.cell(text)), ReadingSays.INTO_NOTES));
   }
 
   /** Whether a tidy text says that there is no value. */
   static boolean isNothing(String tidy) {
     return tidy.isEmpty() || NOTHING.contains(tidy.toLowerCase(Locale.ROOT));
-  }
-
-  /** The text in quotation marks, cut where it is long. */
-  static String quoted(String text) {
-    String shown = text.length() > 60 ? text.substring(0, 57) + "..." : text;
-    return "\u201c" + shown.replaceAll("[\\r\\n]+", " ") + "\u201d";
   }
 }

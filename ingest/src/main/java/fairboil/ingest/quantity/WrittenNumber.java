@@ -1,5 +1,6 @@
 package fairboil.ingest.quantity;
 
+import fairboil.ingest.finding.Argument;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -82,7 +83,7 @@ record WrittenNumber(double value, double resolution, String text) {
     double bottom = Double.parseDouble(matcher.group(numerator + 1));
     if (bottom == 0) {
       return new Reading.Refused<>(
-          Tidy.quoted(matcher.group()) + " divides by zero", "type the number meant");
+          ReadingSays.BY_ZERO.with(Argument.cell(matcher.group())), ReadingSays.NUMBER_MEANT);
     }
     double value = whole + top / bottom;
     boolean negative = matcher.group(1).startsWith("-");
@@ -107,7 +108,7 @@ record WrittenNumber(double value, double resolution, String text) {
       return number(text, withPoint(text));
     }
     return new Reading.Refused<>(
-        Tidy.quoted(text) + " is not a number", "write it with one decimal mark, such as 20.5");
+        ReadingSays.NO_NUMBER.with(Argument.cell(text)), ReadingSays.ONE_MARK);
   }
 
   // "24," or "24." at the end of words is a number and a mark of the sentence.
@@ -127,8 +128,10 @@ record WrittenNumber(double value, double resolution, String text) {
     String thousands = unsigned.replaceAll("[.,]", "");
     String decimals = unsigned.replace(',', '.').replaceFirst("0+$", "").replaceFirst("\\.$", ".0");
     return new Reading.Refused<>(
-        Tidy.quoted(unsigned) + " could be " + thousands + " or " + decimals,
-        "type " + thousands + " or " + decimals.replace('.', comma ? ',' : '.'));
+        ReadingSays.EITHER_NUMBER.with(
+            Argument.cell(unsigned), Argument.name(thousands), Argument.name(decimals)),
+        ReadingSays.TYPE_EITHER.with(
+            Argument.name(thousands), Argument.name(decimals.replace('.', comma ? ',' : '.'))));
   }
 
   private static String withPoint(String text) {
@@ -138,7 +141,8 @@ record WrittenNumber(double value, double resolution, String text) {
   private static Reading<WrittenNumber> number(String text, String plain) {
     double value = Double.parseDouble(plain);
     if (!Double.isFinite(value)) {
-      return new Reading.Refused<>(Tidy.quoted(text) + " is too large", "check the number");
+      return new Reading.Refused<>(
+          ReadingSays.TOO_LARGE.with(Argument.cell(text)), ReadingSays.CHECK_NUMBER);
     }
     return Reading.Read.of(new WrittenNumber(value, step(plain), text));
   }

@@ -3,6 +3,7 @@ package fairboil.ingest.sheet;
 import fairboil.ingest.choice.Choice;
 import fairboil.ingest.choice.YesNo;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.quantity.Amount;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.DateText;
@@ -46,8 +47,7 @@ final class Cells {
       }
       return answer.value() == YesNo.NO
           ? new Reading.Missing<>()
-          : new Reading.Read<>(
-              text, Optional.empty(), Optional.of("the reason is missing: write it here"));
+          : new Reading.Read<>(text, Optional.empty(), Optional.of(CellSays.REASON_MISSING));
     };
   }
 
@@ -58,7 +58,7 @@ final class Cells {
       return items.size() <= LONGEST_LIST
           ? Reading.Read.of(items)
           : new Reading.Refused<>(
-              "this lists more than " + LONGEST_LIST + " things", "list those that matter");
+              CellSays.LISTS_TOO_MUCH.with(Argument.count(LONGEST_LIST)), CellSays.LIST_LESS);
     };
   }
 
@@ -73,8 +73,7 @@ final class Cells {
     var matcher = WHOLE.matcher(text);
     return matcher.matches()
         ? Reading.Read.of(Integer.valueOf(matcher.group(1)))
-        : new Reading.Refused<>(
-            Words.quoted(text) + " is not a whole number", "type a number such as 4");
+        : new Reading.Refused<>(CellSays.NOT_WHOLE.with(Argument.cell(text)), CellSays.TYPE_WHOLE);
   }
 
   static CellReader<List<Integer>> wholes() {
@@ -86,8 +85,7 @@ final class Cells {
       for (String item : NUMBERS.splitAsStream(text).filter(part -> !part.isEmpty()).toList()) {
         if (!(whole(item) instanceof Reading.Read<Integer> read)) {
           return new Reading.Refused<>(
-              Words.quoted(item) + " is not a whole number",
-              "list the numbers one by one, such as 4; 12");
+              CellSays.NOT_WHOLE.with(Argument.cell(item)), CellSays.LIST_WHOLE);
         }
         numbers.add(read.value());
       }
@@ -116,8 +114,8 @@ final class Cells {
                         .orElseGet(
                             () ->
                                 new Reading.Refused<>(
-                                    Words.quoted(text) + " is not a plain number",
-                                    "type a factor without a unit, such as 0.1")));
+                                    CellSays.NOT_PLAIN.with(Argument.cell(text)),
+                                    CellSays.TYPE_FACTOR)));
   }
 
   static CellReader<Amount> amount() {
@@ -168,8 +166,7 @@ final class Cells {
       String value = condition.substring(equals + 1).strip();
       if (column.isEmpty() || value.isEmpty() || value.indexOf('=') >= 0) {
         return new Reading.Refused<>(
-            Words.quoted(condition) + " does not say which column must hold what",
-            "write it as lid=on, and part several with a semicolon: fuel=pellets; lid=on");
+            CellSays.NO_CONDITION.with(Argument.cell(condition)), CellSays.WRITE_CONDITION);
       }
       cells.put(column, value);
     }

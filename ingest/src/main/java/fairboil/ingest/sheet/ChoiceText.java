@@ -1,6 +1,7 @@
 package fairboil.ingest.sheet;
 
 import fairboil.ingest.choice.Choice;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.quantity.Reading;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -34,6 +35,7 @@ final class ChoiceText<E extends Enum<E> & Choice> {
     return Reading.isNothing(text)
         ? new Reading.Missing<>()
         : new Reading.Refused<>(
-            Words.quoted(text) + " is not one of the answers here", "type " + Words.anyOf(labels));
+            CellSays.NO_ANSWER.with(Argument.cell(text)),
+            CellSays.TYPE_ANSWER.with(Argument.words(labels)));
   }
 }

@@ -1,5 +1,6 @@
 package fairboil.ingest.sheet;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.SheetRow;
 import fairboil.ingest.grid.GridRow;
@@ -44,13 +45,13 @@ final class ColumnFindings {
             .map(HeaderCell::written)
             .filter(name -> isFor(column, name))
             .findFirst();
-    String rows = body.size() == 1 ? "the row was" : "the " + body.size() + " rows were";
+    Argument named = Argument.word(column.name());
     return Finding.error(
         header.place(),
-        "there is no column " + column.name() + ", so " + rows + " set aside",
+        SheetSays.NO_COLUMN.with(named, Argument.count(body.size())),
         written
-            .map(name -> "rename the column " + name + " to " + column.name())
-            .orElse("add a column headed " + column.name() + ": " + column.meaning()));
+            .map(name -> SheetSays.RENAME.with(Argument.name(name), named))
+            .orElseGet(() -> SheetSays.ADD_COLUMN.with(named, Argument.word(column.meaning()))));
   }
 
   private boolean isFor(Column<?> column, String written) {
@@ -109,8 +110,8 @@ final class ColumnFindings {
             index ->
                 Finding.warning(
                     header.place(index, "#" + (index + 1)),
-                    "this column has no header, so its cells were left out",
-                    "write a header above them"))
+                    SheetSays.NO_HEADER,
+                    SheetSays.WRITE_HEADER))
         .toList();
   }
 }

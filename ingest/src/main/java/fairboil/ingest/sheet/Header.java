@@ -1,6 +1,7 @@
 package fairboil.ingest.sheet;
 
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.ColumnNames;
@@ -96,8 +97,8 @@ final class Header {
       findings.add(
           Finding.error(
               place(index, written),
-              "a second column is headed " + column.name() + ", so it was left out",
-              "keep one of them, or rename this one"));
+              SheetSays.SECOND_COLUMN.with(Argument.word(column.name())),
+              SheetSays.KEEP_ONE_COLUMN));
       return;
     }
     Optional<Unit> unit = way.unitOf(column.headerDimensions());
@@ -123,14 +124,14 @@ final class Header {
       findings.add(
           Finding.error(
               place(index, written),
-              Words.quoted(text) + " is no unit of " + column.name(),
-              "write a unit that fits, as in the example " + column.example()));
+              SheetSays.WRONG_UNIT.with(Argument.cell(text), Argument.word(column.name())),
+              SheetSays.FITTING_UNIT.with(Argument.word(column.example()))));
     } else {
       findings.add(
           Finding.note(
               place(index, written),
-              Words.quoted(text) + " in the header is not a unit that is known here",
-              "cells of this column need their own units"));
+              SheetSays.UNKNOWN_UNIT.with(Argument.cell(text)),
+              SheetSays.OWN_UNITS));
     }
   }
 
@@ -138,10 +139,8 @@ final class Header {
     boolean ounces = Words.key(text).startsWith("o");
     return Finding.error(
         place,
-        Words.quoted(text) + " in the header could be a weight or a volume",
-        ounces
-            ? "write (oz wt) for a weight or (fl oz) for a volume"
-            : "write the unit in full in the header");
+        SheetSays.EITHER_UNIT.with(Argument.cell(text)),
+        ounces ? SheetSays.OUNCES : SheetSays.UNIT_IN_FULL);
   }
 
   private String unique(int index, String written) {
@@ -154,8 +153,8 @@ final class Header {
     findings.add(
         Finding.note(
             place(index, written),
-            "another column has the same header, so this one is called " + name,
-            "give each column its own header"));
+            SheetSays.SAME_HEADER.with(Argument.name(name)),
+            SheetSays.OWN_HEADERS));
     return name;
   }
 

@@ -1,7 +1,10 @@
 package fairboil.ingest.sheet;
 
 import fairboil.ingest.choice.Event;
+import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.DecimalMark;
@@ -10,12 +13,10 @@ import fairboil.ingest.quantity.MomentText;
 import fairboil.ingest.quantity.Reading;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * Laps, which count from mark to mark, where times count from the start of the stopwatch: a column
@@ -39,12 +40,8 @@ final class Laps {
   /** What is said of a column of laps. */
   static Finding column(Place place, boolean hasTimes) {
     return hasTimes
-        ? Finding.note(place, "these laps were only compared with the times", "")
-        : Finding.error(
-            place,
-            "this column holds laps, which count from mark to mark, but marks are read as the time"
-                + " since the stopwatch was started",
-            "add them up into a column headed time");
+        ? Finding.note(place, MarkSays.LAPS_COMPARED, Message.NONE)
+        : Finding.error(place, MarkSays.ONLY_LAPS, MarkSays.ADD_UP_COLUMN);
   }
 
   /** Compares the laps of a run's marks with their times; the first that differ are a finding. */
@@ -62,11 +59,8 @@ final class Laps {
         return Optional.of(
             Finding.warning(
                 cell.orElseThrow().place(),
-                "the laps add up to "
-                    + spell(sum)
-                    + " here, but the time beside them is "
-                    + spell(time.getAsDouble()),
-                "see which of the two is right; the times were used"));
+                MarkSays.LAPS_DIFFER.with(typed(sum), typed(time.getAsDouble())),
+                MarkSays.WHICH_IS_RIGHT));
       }
     }
     return Optional.empty();
@@ -98,8 +92,8 @@ final class Laps {
    * What to type if marks, in the order of the sheet, are laps; empty if they cannot be: some are
    * no elapsed times, or they do not stand in the order in which things happen.
    */
-  static Optional<String> addedUp(List<Row> marks) {
-    List<String> typed = new ArrayList<>();
+  static Optional<Argument> addedUp(List<Row> marks) {
+    List<Argument> typed = new ArrayList<>();
     double sum = 0;
     Event before = Event.LIT;
     for (Row mark : marks) {
@@ -113,9 +107,10 @@ final class Laps {
       }
       before = event.get();
       sum += lap.getAsDouble();
-      typed.add(event.get().label() + " " + spell(sum));
+      typed.add(
+          Argument.clause(MarkSays.MARK_AT.with(Argument.word(event.get().label()), typed(sum))));
     }
-    return Optional.of(typed.stream().collect(Collectors.joining(", ")));
+    return Optional.of(Argument.list(typed));
   }
 
   // Refuelling and lids come at any time.
@@ -126,9 +121,8 @@ final class Laps {
     };
   }
 
-  private static String spell(double seconds) {
+  private static Argument typed(double seconds) {
     long tenths = Math.round(seconds * 10);
-    String text = String.format(Locale.ROOT, "%d:%02d", tenths / 600, tenths / 10 % 60);
-    return tenths % 10 == 0 ? text : text + "." + tenths % 10;
+    return Argument.typed(tenths / 10.0, tenths % 10 == 0 ? 1 : 0.1, Dimension.DURATION);
   }
 }

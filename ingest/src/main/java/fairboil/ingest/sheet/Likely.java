@@ -1,8 +1,11 @@
 package fairboil.ingest.sheet;
 
 import fairboil.ingest.choice.Event;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -14,10 +17,10 @@ import java.util.Set;
 final class Likely {
 
   /** A question that a header leaves open: nothing is guessed, the column is left out. */
-  record Ask(String problem, String remedy) {
+  record Ask(Template problem, Template remedy) {
 
     Finding at(Place place) {
-      return Finding.error(place, problem, remedy);
+      return Finding.error(place, problem.with(), remedy.with());
     }
   }
 
@@ -26,16 +29,27 @@ final class Likely {
 
   private static final Ask MOISTURE =
       new Ask(
-          "it does not say whether it is water as a share of moist or of dry fuel, so it was left"
-              + " out",
-          "rename it to moisture wet basis (share of the fuel as weighed) or moisture dry basis");
+          Template.of(
+              "it does not say whether it is water as a share of moist or of dry fuel, so it was"
+                  + " left out"),
+          Template.of(
+              "rename it to moisture wet basis (share of the fuel as weighed) or moisture dry"
+                  + " basis"));
 
   private static final Ask PRESSURE =
       new Ask(
-          "it does not say whether it is the pressure at the place or reduced to sea level, so it"
-              + " was left out",
-          "rename it to station pressure (a barometer at the place) or sea-level pressure (a"
-              + " forecast, or a barometer set by one)");
+          Template.of(
+              "it does not say whether it is the pressure at the place or reduced to sea level, so"
+                  + " it was left out"),
+          Template.of(
+              "rename it to station pressure (a barometer at the place) or sea-level pressure (a"
+                  + " forecast, or a barometer set by one)"));
+
+  private static final Template EVENTS =
+      Template.of("times of events go into {sheet}, there as event {word}");
+  private static final Template RENAME = Template.of("did you mean {word}? Then rename it");
+  private static final Template RENAME_WITH_UNIT =
+      Template.of("did you mean {word}? Then rename it, with its unit in brackets");
 
   private static final Map<String, Ask> ASKED =
       Map.of(
@@ -163,25 +177,25 @@ final class Likely {
         : Optional.empty();
   }
 
-  /** A clause that says where what the column holds was likely meant to stand. */
-  static Optional<String> column(SheetSchema schema, Set<String> present, String name) {
+  /** Says where what the column holds was likely meant to stand. */
+  static Optional<Message> column(SheetSchema schema, Set<String> present, String name) {
     Optional<String> event = schema.equals(RunsSheet.SCHEMA) ? event(name) : Optional.empty();
     return event
-        .map(label -> "times of events go into stopwatch.csv, there as event " + label)
+        .map(
+            label ->
+                EVENTS.with(Argument.sheet(StopwatchSheet.SCHEMA.file()), Argument.word(label)))
         .or(
             () ->
                 name(schema, name)
                     .filter(likely -> !present.contains(likely))
-                    .map(
-                        likely ->
-                            "did you mean " + likely + "? Then rename it" + unit(schema, likely)));
+                    .map(likely -> rename(schema, likely).with(Argument.word(likely))));
   }
 
-  private static String unit(SheetSchema schema, String name) {
+  private static Template rename(SheetSchema schema, String name) {
     return schema.columns().stream()
             .anyMatch(column -> column.name().equals(name) && !column.dimensions().isEmpty())
-        ? ", with its unit in brackets"
-        : "";
+        ? RENAME_WITH_UNIT
+        : RENAME;
   }
 
   /** The event that a column of runs is headed with. */

@@ -1,5 +1,8 @@
 package fairboil.ingest.sheet;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
@@ -10,6 +13,8 @@ public final class Nearest {
 
   /** What is longer is no misspelt name. */
   private static final int LONGEST = 100;
+
+  private static final Template DID_YOU_MEAN = Template.of("did you mean {name}?");
 
   private Nearest() {}
 
@@ -32,6 +37,16 @@ public final class Nearest {
         .filter(candidate -> candidate.apart() >= 0 && candidate.apart() < key.length())
         .min(Comparator.comparingInt(Candidate::apart))
         .map(Candidate::name);
+  }
+
+  /** What is said of a name that was likely meant. */
+  public static Message didYouMean(String likely) {
+    return DID_YOU_MEAN.with(Argument.name(likely));
+  }
+
+  /** What to do about a name that is not known: asks for the nearest, else says the other. */
+  public static Message orElse(String written, Collection<String> names, Message other) {
+    return to(written, names).map(Nearest::didYouMean).orElse(other);
   }
 
   private static String digits(String name) {

@@ -1,6 +1,8 @@
 package fairboil.ingest.sheet;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.GridRow;
@@ -56,22 +58,14 @@ public final class SettingsReader {
         return;
       }
     }
-    findings.add(
-        Finding.error(
-            grid.place(),
-            "there is no header with the columns setting and value, so the sheet was left out",
-            "write setting,value as the first line, and one setting on each line under it"));
+    findings.add(Finding.error(grid.place(), SheetSays.NO_SETTINGS, SheetSays.WRITE_SETTINGS));
   }
 
   private void readRows(int from, int columnCount) {
     for (GridRow line : grid.rows().subList(from, grid.rows().size())) {
       Place place = Place.of(grid.place().file(), line.line());
       if (line.width() > columnCount) {
-        findings.add(
-            Finding.error(
-                place,
-                "this row has more cells than the header, so it was set aside",
-                "put a value that holds a comma into quotation marks"));
+        findings.add(Finding.error(place, SheetSays.WIDER_THAN_HEADER, SheetSays.QUOTE_VALUE));
       } else {
         read(line.cell(settingAt), line.cell(valueAt), place);
       }
@@ -96,11 +90,9 @@ public final class SettingsReader {
     return Finding.warning(
         place.column(grid.columns().of(settingAt, SETTING)),
         name.isEmpty()
-            ? "this value has no setting"
-            : Words.quoted(name) + " is not a setting that is known here, so it was left out",
-        Nearest.to(name, names)
-            .map(likely -> "did you mean " + likely + "?")
-            .orElse("see the list of settings, or take the row out"));
+            ? SheetSays.VALUE_ALONE
+            : SheetSays.UNKNOWN_SETTING.with(Argument.cell(name)),
+        Nearest.orElse(name, names, SheetSays.SEE_SETTINGS));
   }
 
   private void read(Column<?> column, String name, Optional<Unit> unit, String value, Place place) {
@@ -109,11 +101,9 @@ public final class SettingsReader {
       findings.add(
           Finding.error(
               place,
-              Words.quoted(name)
-                  + " was set before on line "
-                  + before.line().orElse(0)
-                  + ", so this row was set aside",
-              "keep one of the two rows"));
+              SheetSays.SET_BEFORE.with(
+                  Argument.cell(name), Argument.number(before.line().orElse(0), 0)),
+              SheetSays.KEEP_ONE_ROW));
     } else if (!value.isEmpty()) {
       put(
           column,
@@ -128,20 +118,24 @@ public final class SettingsReader {
     if (reading instanceof Reading.Read<T> read) {
       row.put(column, new Given<>(read.value(), text, read.unit(), cell));
       read.remark()
-          .ifPresent(remark -> findings.add(Finding.note(cell, column.name() + ": " + remark, "")));
+          .ifPresent(remark -> findings.add(Finding.note(cell, of(column, remark), Message.NONE)));
     } else if (reading instanceof Reading.Refused<T> no) {
-      Finding finding =
-          Finding.error(
-              cell, column.name() + ": " + no.problem() + consequence(column), no.remedy());
+      Finding finding = Finding.error(cell, consequence(column, no.problem()), no.remedy());
       row.unread(column, new Unread(text, finding));
       findings.add(finding);
     }
   }
 
   /** The example of a setting is its usual value, where it has one. */
-  private static String consequence(Column<?> column) {
+  private static Message consequence(Column<?> column, Message problem) {
+    Argument name = Argument.word(column.name());
     return column.fallback().isPresent()
-        ? ", so the usual value, " + column.example() + ", was taken"
-        : ", so it counts as not set";
+        ? SheetSays.USUAL_SETTING.with(
+            name, Argument.clause(problem), Argument.word(column.example()))
+        : SheetSays.NOT_SET.with(name, Argument.clause(problem));
+  }
+
+  private static Message of(Column<?> column, Message remark) {
+    return SheetSays.OF_SETTING.with(Argument.word(column.name()), Argument.clause(remark));
   }
 }

@@ -1,6 +1,8 @@
 package fairboil.ingest.sheet;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.GridRow;
@@ -49,11 +51,7 @@ public final class SheetReader {
 
   static Finding empty(Place place, SheetSchema schema) {
     return Finding.warning(
-        place,
-        "this sheet is empty",
-        "write a header with the column "
-            + schema.columns().get(0).name()
-            + " and rows under it, or delete the file");
+        place, SheetSays.EMPTY, SheetSays.FILL.with(Argument.word(schema.columns().get(0).name())));
   }
 
   private void readAll() {
@@ -85,21 +83,14 @@ public final class SheetReader {
   static Finding titles(Grid grid, int header) {
     return Finding.note(
         Place.of(grid.place().file(), grid.rows().get(0).line()),
-        Words.count(header, "row")
-            + " above the header "
-            + (header == 1 ? "was" : "were")
-            + " left out",
-        "start such lines with #");
+        SheetSays.TITLES.with(Argument.count(header)),
+        SheetSays.START_WITH_HASH);
   }
 
   private void read(Header header, GridRow line, List<Column<?>> absent) {
     Place place = Place.of(grid.place().file(), line.line());
     if (isSummary(header, line)) {
-      findings.add(
-          Finding.note(
-              place,
-              "this row looks like a summary of others, so it was left out",
-              "start such lines with #"));
+      findings.add(Finding.note(place, SheetSays.SUMMARY, SheetSays.START_WITH_HASH));
       return;
     }
     if (line.width() > header.width()) {
@@ -117,12 +108,8 @@ public final class SheetReader {
   private static Finding tooWide(Place place, int width, int columns) {
     return Finding.error(
         place,
-        String.format(
-            Locale.ROOT,
-            "this row has %d cells but the header names %d columns, so it was set aside",
-            width,
-            columns),
-        "put a cell that holds a comma into quotation marks, or give every column a header");
+        SheetSays.TOO_WIDE.with(Argument.count(width), Argument.count(columns)),
+        SheetSays.QUOTE_OR_HEADER);
   }
 
   // Spreadsheets end in rows of averages: a name that says so, and no other required cell.
@@ -166,20 +153,22 @@ public final class SheetReader {
     Reading<T> reading = column.read(text, context);
     if (reading instanceof Reading.Read<T> read) {
       row.put(column, new Given<>(read.value(), text, read.unit(), cell));
-      read.remark().ifPresent(remark -> findings.add(Finding.note(cell, remark, "")));
+      read.remark().ifPresent(remark -> findings.add(Finding.note(cell, remark, Message.NONE)));
     } else if (reading instanceof Reading.Refused<T> no) {
       refused.add(column);
-      Finding finding = Finding.error(cell, no.problem() + consequence(column), no.remedy());
+      Finding finding = Finding.error(cell, consequence(column, no.problem()), no.remedy());
       row.unread(column, new Unread(text, finding));
       findings.add(finding);
     }
   }
 
-  private static String consequence(Column<?> column) {
+  private static Message consequence(Column<?> column, Message problem) {
     if (column.need() == Column.Need.LEGIBLE) {
-      return ", so this row is not used";
+      return SheetSays.ROW_NOT_USED.with(Argument.clause(problem));
     }
-    return column.fallback().isPresent() ? ", so the usual value was taken" : "";
+    return column.fallback().isPresent()
+        ? SheetSays.USUAL_VALUE.with(Argument.clause(problem))
+        : problem;
   }
 
   // Of columns that are refused or absent it was said before why the row is set aside.
@@ -201,7 +190,7 @@ public final class SheetReader {
                 findings.add(
                     Finding.error(
                         row.place().column(column.name()),
-                        "this row has no " + column.name() + ", so it was set aside",
-                        "fill in the cell: " + column.meaning())));
+                        SheetSays.NO_CELL.with(Argument.word(column.name())),
+                        SheetSays.FILL_CELL.with(Argument.word(column.meaning())))));
   }
 }

@@ -1,7 +1,10 @@
 package fairboil.ingest.sheet;
 
 import fairboil.ingest.choice.Event;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.Given;
 import java.util.ArrayList;
@@ -9,7 +12,6 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -97,11 +99,8 @@ final class StopwatchCheck {
                 findings.add(
                     Finding.warning(
                         time(mark).place(),
-                        Words.quoted(written(mark))
-                            + " was read as minutes and seconds on a stopwatch, late for lighting",
-                        "if it is a time of day, type it as "
-                            + written(mark)
-                            + ":00, and so for every mark of the run")));
+                        MarkSays.LATE_LIGHTING.with(Argument.cell(written(mark))),
+                        MarkSays.AS_TIME_OF_DAY.with(Argument.name(written(mark))))));
   }
 
   private void outOfOrder(List<Row> marks) {
@@ -109,7 +108,7 @@ final class StopwatchCheck {
       Optional<Row> before = first(marks, pair.get(0));
       Optional<Row> after = first(marks, pair.get(1));
       if (before.isPresent() && after.isPresent() && isEarlier(after.get(), before.get())) {
-        Optional<String> addedUp = Laps.addedUp(marks);
+        Optional<Argument> addedUp = Laps.addedUp(marks);
         if (addedUp.isPresent()) {
           askLaps(marks, before.get(), after.get(), addedUp.get());
           return;
@@ -120,25 +119,21 @@ final class StopwatchCheck {
   }
 
   // If one mark is a lap all are, whether or not they rise.
-  private void askLaps(List<Row> marks, Row before, Row after, String addedUp) {
+  private void askLaps(List<Row> marks, Row before, Row after, Argument addedUp) {
     marks.stream().filter(mark -> seconds(mark) > 0).forEach(asked::add);
     findings.add(
         Finding.error(
             time(after).place(),
-            isBefore(after, before) + ", so the marks of this run were set aside",
-            "correct the mark that is wrong, or, if these are laps, type the time since the"
-                + " stopwatch was started: "
-                + addedUp));
+            isBefore(MarkSays.LAPS_ASIDE, after, before),
+            MarkSays.CORRECT_OR_ADD_UP.with(addedUp)));
   }
 
-  private static String isBefore(Row after, Row before) {
-    return String.format(
-        Locale.ROOT,
-        "%s at %s is earlier than %s at %s",
-        after.get(StopwatchSheet.EVENT),
-        written(after),
-        before.get(StopwatchSheet.EVENT),
-        written(before));
+  private static Message isBefore(Template so, Row after, Row before) {
+    return so.with(
+        Argument.name(after.get(StopwatchSheet.EVENT)),
+        Argument.name(written(after)),
+        Argument.name(before.get(StopwatchSheet.EVENT)),
+        Argument.name(written(before)));
   }
 
   // Two people may see the same thing; one who sees it twice writes of another run.
@@ -152,10 +147,9 @@ final class StopwatchCheck {
         findings.add(
             Finding.warning(
                 time(mark).place(),
-                event.get().label()
-                    + " was marked before in this run, at "
-                    + Words.quoted(written(before)),
-                "see whether this mark belongs to another run, or take one of the two out"));
+                MarkSays.MARKED_TWICE.with(
+                    Argument.word(event.get().label()), Argument.cell(written(before))),
+                MarkSays.OF_ANOTHER_RUN));
       }
     }
   }
@@ -168,10 +162,7 @@ final class StopwatchCheck {
     if (asked.add(after)) {
       findings.add(
           Finding.error(
-              time(after).place(),
-              isBefore(after, before) + ", so the mark was set aside",
-              "if these are laps, add them up: each mark is the time since the stopwatch was"
-                  + " started"));
+              time(after).place(), isBefore(MarkSays.MARK_ASIDE, after, before), MarkSays.ADD_UP));
     }
   }
 

@@ -3,6 +3,7 @@ package fairboil.ingest.sheet;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.GridRow;
@@ -79,11 +80,7 @@ public final class StopwatchReader {
     List<EventColumn> events = eventColumns();
     HeaderCell run = header.known().get(StopwatchSheet.RUN);
     if (run == null) {
-      findings.add(
-          Finding.error(
-              header.place(),
-              "there is no column run, so the marks were set aside",
-              "add a column headed run with the name of each run"));
+      findings.add(Finding.error(header.place(), MarkSays.NO_RUNS, MarkSays.ADD_RUNS));
     } else {
       body.forEach(line -> readRow(line, run, events));
     }
@@ -137,26 +134,15 @@ public final class StopwatchReader {
   }
 
   private Finding notAnEvent(HeaderCell cell) {
-    return Finding.note(
-        header.place().column(cell.named()),
-        "this column is no event and holds no times, so it was left out",
-        "events are lit, gas lit, pot on, boil, pot off, flame out, glow out and so on");
+    return Finding.note(header.place().column(cell.named()), MarkSays.NO_EVENT, MarkSays.EVENTS);
   }
 
   private void readRow(GridRow line, HeaderCell run, List<EventColumn> events) {
     Place place = Place.of(grid.place().file(), line.line());
     if (line.width() > header.width()) {
-      findings.add(
-          Finding.error(
-              place,
-              "this row has more cells than the header, so it was set aside",
-              "put a cell that holds a comma into quotation marks"));
+      findings.add(Finding.error(place, SheetSays.WIDER_THAN_HEADER, SheetSays.QUOTE_CELL));
     } else if (line.cell(run.index()).isEmpty()) {
-      findings.add(
-          Finding.error(
-              place.column(run.named()),
-              "this row has no run, so it was set aside",
-              "fill in the name of the run"));
+      findings.add(Finding.error(place.column(run.named()), MarkSays.NO_RUN, MarkSays.FILL_RUN));
     } else {
       events.forEach(event -> readMark(line, place, event));
     }
@@ -175,7 +161,7 @@ public final class StopwatchReader {
       header.known().forEach((column, shared) -> copy(column, shared, line, place, mark));
       mark.put(StopwatchSheet.EVENT, Given.of(event.event(), event.written(), cell));
       mark.put(StopwatchSheet.TIME, new Given<>(read.value(), text, read.unit(), cell));
-      read.remark().ifPresent(remark -> findings.add(Finding.note(cell, remark, "")));
+      read.remark().ifPresent(remark -> findings.add(Finding.note(cell, remark, Message.NONE)));
       marks.add(mark.build());
     } else if (reading instanceof Reading.Refused<ClockTime> no) {
       findings.add(Finding.error(cell, no.problem(), no.remedy()));

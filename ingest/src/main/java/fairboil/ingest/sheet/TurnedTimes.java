@@ -1,7 +1,9 @@
 package fairboil.ingest.sheet;
 
 import fairboil.ingest.choice.Event;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.quantity.ClockTime;
 import fairboil.ingest.quantity.Given;
 import fairboil.ingest.quantity.SpreadsheetTime;
@@ -37,8 +39,6 @@ final class TurnedTimes {
   /** Workbooks count days from 1899, 1900 or 1904: marks so old are durations of over a day. */
   private static final int FIRST_YEAR = 1950;
 
-  private static final String DATED = "the time of day with its date, such as 2026-03-14 14:05:00";
-
   private record Turned(Row row, SpreadsheetTime time) {
 
     double seconds() {
@@ -49,8 +49,8 @@ final class TurnedTimes {
       return seconds() > 0;
     }
 
-    String quoted() {
-      return Words.quoted(cell(row).written());
+    Argument written() {
+      return Argument.cell(cell(row).written());
     }
   }
 
@@ -138,20 +138,13 @@ final class TurnedTimes {
       return;
     }
     Turned one = of(Event.BOIL, times).filter(Turned::isAfterStart).orElse(last(times));
+    Argument read = Argument.name(one.time().asHoursMinutesAndSeconds());
+    Argument other = Argument.name(one.time().asMinutesAndSecondsOfNextDay());
     findings.add(
         Finding.warning(
             cell(one.row()).place(),
-            one.quoted()
-                + " was read as "
-                + one.time().asHoursMinutesAndSeconds()
-                + ", but a spreadsheet that leaves days out shows "
-                + one.time().asMinutesAndSecondsOfNextDay()
-                + " the same way, and no mark of this run has seconds",
-            "type "
-                + one.time().asHoursMinutesAndSeconds()
-                + " or "
-                + one.time().asMinutesAndSecondsOfNextDay()
-                + ", whichever it was"));
+            MarkSays.DAY_LEFT_OUT.with(one.written(), read, other),
+            MarkSays.TYPE_EITHER.with(read, other)));
   }
 
   /** A burn of minutes that begins by day. */
@@ -205,13 +198,11 @@ final class TurnedTimes {
       if (clock && Math.abs(after(start, it)) > most) {
         ask(
             it,
-            it.quoted()
-                + " is more than "
-                + (it.time().hasHalf() ? "an hour" : "3 hours")
-                + " from "
-                + start.row().get(StopwatchSheet.EVENT)
-                + " at "
-                + start.quoted());
+            (it.time().hasHalf() ? MarkSays.HOUR_AWAY : MarkSays.HOURS_AWAY)
+                .with(
+                    it.written(),
+                    Argument.name(start.row().get(StopwatchSheet.EVENT)),
+                    start.written()));
       }
     }
   }
@@ -220,44 +211,42 @@ final class TurnedTimes {
     for (Turned it : times) {
       boolean exact = it.time().seconds().isPresent() || isOf(Event.LIT, it);
       if (it.isAfterStart() || !exact) {
-        ask(it, it.quoted() + " could be " + meanings(it.time()));
+        ask(
+            it,
+            (it.time().hasHalf() ? MarkSays.HALF_OR_TURNED : MarkSays.HOURS_OR_TURNED)
+                .with(it.written()));
       } else {
         starts.add(it.row());
       }
     }
   }
 
-  private static String meanings(SpreadsheetTime time) {
-    return (time.hasHalf() ? "a time of day" : "hours and minutes")
-        + ", or minutes and seconds that a spreadsheet turned into "
-        + (time.hasHalf() ? "one" : "them");
-  }
-
-  private void ask(Turned it, String problem) {
+  private void ask(Turned it, Message problem) {
     asked.add(it.row());
     findings.add(
         Finding.error(
             cell(it.row()).place(),
-            problem + ", so the mark was set aside",
-            "type " + String.join(", ", typed(it.time())) + ", or " + DATED));
+            problem,
+            MarkSays.TYPE_TIME.with(
+                Argument.list(typed(it.time()).stream().map(Argument::clause).toList()))));
   }
 
-  private static List<String> typed(SpreadsheetTime time) {
-    List<String> typed = new ArrayList<>();
+  private static List<Message> typed(SpreadsheetTime time) {
+    List<Message> typed = new ArrayList<>();
     boolean hours = time.inSeconds() < FIRST_CLOCK - HOUR;
     if (time.isWholeMinutes()) {
-      typed.add(time.asMinutesAndSeconds() + " for minutes and seconds");
+      typed.add(MarkSays.FOR_MINUTES.with(Argument.name(time.asMinutesAndSeconds())));
       if (time.hours() == 0) {
-        typed.add(time.asMinutesAndSecondsOfNextDay() + " if a day was left out");
+        typed.add(MarkSays.FOR_NEXT_DAY.with(Argument.name(time.asMinutesAndSecondsOfNextDay())));
       }
     }
+    Argument asHours = Argument.name(time.asHoursMinutesAndSeconds());
     if (hours && time.seconds().isEmpty()) {
-      typed.add(time.asHoursMinutesAndSeconds() + " and the seconds for hours and minutes");
+      typed.add(MarkSays.FOR_HOURS_AND_SECONDS.with(asHours));
     } else if (hours) {
-      String what = time.isWholeMinutes() ? " for hours and minutes" : " for minutes and seconds";
-      typed.add(time.asHoursMinutesAndSeconds() + what);
+      typed.add((time.isWholeMinutes() ? MarkSays.FOR_HOURS : MarkSays.FOR_MINUTES).with(asHours));
     }
-    return typed.isEmpty() ? List.of("the time since the stopwatch was started") : typed;
+    return typed.isEmpty() ? List.of(MarkSays.SINCE_START) : typed;
   }
 
   private static boolean isOfOldDate(Row mark) {
@@ -270,9 +259,8 @@ final class TurnedTimes {
     findings.add(
         Finding.error(
             cell(mark).place(),
-            Words.quoted(cell(mark).written())
-                + " is a time that a spreadsheet turned into a date, so the mark was set aside",
-            "type minutes and seconds, such as 24m30s, or " + DATED));
+            MarkSays.TURNED_INTO_DATE.with(Argument.cell(cell(mark).written())),
+            MarkSays.TYPE_MINUTES_OR_DATED));
   }
 
   private static Given<ClockTime> cell(Row mark) {

@@ -1,8 +1,11 @@
 package fairboil.ingest.sheet;
 
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.quantity.DecimalMark;
 import fairboil.ingest.quantity.QuantityText;
 import fairboil.ingest.quantity.Reading;
@@ -16,6 +19,16 @@ final class UnknownColumn {
 
   /** How many cells are looked at. */
   private static final int LOOKED_AT = 50;
+
+  private static final Template UNKNOWN = Template.of("I don't know this column");
+  private static final Template HOLDS_TEMPERATURES =
+      Template.of("I don't know this column, and it holds temperatures");
+  private static final Template HOLDS_TIMES =
+      Template.of("I don't know this column, and it holds times");
+  private static final Template COMPARE_BY =
+      Template.of("to compare burns by it, add its name to compare by or covariates in {sheet}");
+  private static final Template NOT_USED = Template.of("as it is, nothing is worked out from it");
+  private static final Template EITHER = Template.of("{clause}; {clause}");
 
   private UnknownColumn() {}
 
@@ -36,36 +49,35 @@ final class UnknownColumn {
     if (asked.isPresent()) {
       return asked.get();
     }
-    String problem = "this is not a column that is known here";
     Set<String> present = new HashSet<>();
     header.known().keySet().forEach(column -> present.add(column.name()));
-    String remedy = remedy(schema, present, written);
+    Message remedy = remedy(schema, present, written);
     return holds(schema, written, cells)
-        .map(what -> Finding.warning(place, problem + ", and it holds " + what, remedy))
-        .orElseGet(() -> Finding.note(place, problem, remedy));
+        .map(what -> Finding.warning(place, what.with(), remedy))
+        .orElseGet(() -> Finding.note(place, UNKNOWN.with(), remedy));
   }
 
-  private static String remedy(SheetSchema schema, Set<String> present, String written) {
-    String kept =
+  private static Message remedy(SheetSchema schema, Set<String> present, String written) {
+    Message kept =
         schema.equals(RunsSheet.SCHEMA) || schema.equals(BuildsSheet.SCHEMA)
-            ? "as it is, it can be named in compare by or covariates of study.csv"
-            : "as it is, nothing is worked out from it";
+            ? COMPARE_BY.with(Argument.sheet(Settings.SCHEMA.file()))
+            : NOT_USED.with();
     return HeaderName.of(written).stream()
         .flatMap(way -> Likely.column(schema, present, way.name()).stream())
         .findFirst()
-        .map(likely -> likely + "; " + kept)
+        .map(likely -> EITHER.with(Argument.clause(likely), Argument.clause(kept)))
         .orElse(kept);
   }
 
-  private static Optional<String> holds(SheetSchema schema, String written, List<String> cells) {
+  private static Optional<Template> holds(SheetSchema schema, String written, List<String> cells) {
     return Header.dimension(written)
         .or(() -> mostly(cells, Dimension.TEMPERATURE))
         .or(() -> isOfLengths(schema) ? Optional.empty() : mostly(cells, Dimension.DURATION))
         .flatMap(
             dimension ->
                 switch (dimension) {
-                  case TEMPERATURE -> Optional.of("temperatures");
-                  case DURATION -> Optional.of("times");
+                  case TEMPERATURE -> Optional.of(HOLDS_TEMPERATURES);
+                  case DURATION -> Optional.of(HOLDS_TIMES);
                   default -> Optional.empty();
                 });
   }

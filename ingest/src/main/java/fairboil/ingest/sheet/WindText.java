@@ -1,6 +1,7 @@
 package fairboil.ingest.sheet;
 
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.quantity.Quantity;
 import fairboil.ingest.quantity.QuantityText;
 import fairboil.ingest.quantity.Reading;
@@ -45,12 +46,11 @@ final class WindText {
       return new Reading.Read<>(
           new Wind.Beaufort(number),
           Optional.empty(),
-          Optional.of(Words.quoted(text) + " was taken as Beaufort B" + number));
+          Optional.of(CellSays.BEAUFORT.with(Argument.cell(text), Argument.number(number, 0))));
     }
     if (lower.equals("none") || lower.equals("no")) {
       return new Reading.Refused<>(
-          Words.quoted(text) + " could mean no wind or not observed",
-          "type B0 if it was calm, or leave the cell empty");
+          CellSays.CALM_OR_UNKNOWN.with(Argument.cell(text)), CellSays.CALM_OR_EMPTY);
     }
     return speed(text, context);
   }
@@ -59,15 +59,14 @@ final class WindText {
     return number <= MOST
         ? Reading.Read.of(new Wind.Beaufort(number))
         : new Reading.Refused<>(
-            Words.quoted(text) + " is beyond the Beaufort scale", "type B0 to B4, or a speed");
+            CellSays.BEYOND_BEAUFORT.with(Argument.cell(text)), CellSays.BEAUFORT_OR_SPEED);
   }
 
   private static Reading<Wind> speed(String text, CellContext context) {
     Reading<Quantity> reading =
         QuantityText.read(text, List.of(Dimension.SPEED), context.unit(), context.mark());
     if (reading instanceof Reading.Refused<Quantity> refused) {
-      return new Reading.Refused<>(
-          refused.problem(), "type a speed with its unit, such as 2 m/s or 5 mph, or B0 to B4");
+      return new Reading.Refused<>(refused.problem(), CellSays.SPEED);
     }
     return reading.then(
         read -> new Reading.Read<>(new Wind.Speed(read.value()), read.unit(), read.remark()));

@@ -38,7 +38,8 @@ class DateTextTest {
         "yesterday|2026-03-14"
       })
   void asksOtherwise(String text, String remedy) {
-    assertThat(((Reading.Refused<LocalDate>) DateText.read(text)).remedy()).contains(remedy);
+    assertThat(((Reading.Refused<LocalDate>) DateText.read(text)).remedy().toString())
+        .contains(remedy);
   }
 
   @ParameterizedTest

@@ -116,11 +116,11 @@ class QuantityTextTest {
         "1 lb 4|MASS|has no unit after 4|after each number",
         "4 oz 1 lb|MASS|does not go from larger units|one value",
         "68 °F 2 °F|TEMPERATURE|does not go from larger units|one value",
-        "500 foo|MASS|is not a unit|use g or oz",
+        "500 foo|MASS|know the unit|use g or oz",
         "boil|TEMPERATURE|is not a number|column of notes",
         "-5 g|MASS|is below zero|check",
         "-500 °F|TEMPERATURE|is below absolute zero|check",
-        "1/0 in|LENGTH|divides by zero|number meant",
+        "1/0 in|LENGTH|divides by zero|that you mean",
         "1.2.3 g|MASS|is not a number|decimal mark",
         "1e400 g|MASS|is too large|check",
         "1:75|DURATION|60 or more|check",
@@ -131,8 +131,8 @@ class QuantityTextTest {
   void asksWhatCouldMeanTwoThings(String text, String wanted, String problem, String remedy) {
     Reading.Refused<Quantity> refused = refusal(read(text, wanted, DecimalMark.POINT));
 
-    assertThat(refused.problem()).contains(problem);
-    assertThat(refused.remedy()).contains(remedy);
+    assertThat(refused.problem().toString()).contains(problem);
+    assertThat(refused.remedy().toString()).contains(remedy);
   }
 
   @ParameterizedTest
@@ -148,7 +148,7 @@ class QuantityTextTest {
     Reading<Quantity> reading = read(text, "MASS", mark);
 
     if (kilograms == null) {
-      assertThat(refusal(reading).problem()).contains("could be 1250 or 1.25");
+      assertThat(refusal(reading).problem().toString()).contains("could be 1250 or 1.25");
     } else {
       assertThat(value(reading).value()).isEqualTo(kilograms);
     }
@@ -168,11 +168,11 @@ class QuantityTextTest {
         "approx. 500 ml|though it says about",
         "<500 ml|though it is only a bound",
         "500 ml (cold)|the words in brackets were left out",
-        "2 cups|US measure"
+        "2 cups|US cups"
       })
   void remarksOnWhatItDid(String text, String remark) {
     assertThat(((Reading.Read<Quantity>) read(text, "VOLUME", DecimalMark.POINT)).remark())
-        .hasValueSatisfying(said -> assertThat(said).contains(remark));
+        .hasValueSatisfying(said -> assertThat(said.toString()).contains(remark));
   }
 
   @Property

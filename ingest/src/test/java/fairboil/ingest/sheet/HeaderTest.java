@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fairboil.ingest.choice.Choice;
 import fairboil.ingest.choice.Event;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.ColumnNames;
 import fairboil.ingest.grid.GridRow;
@@ -85,7 +86,9 @@ class HeaderTest {
 
   private static <T> Optional<String> remark(Column<T> column, CellContext context) {
     Reading<T> reading = column.read(column.example(), context);
-    return reading instanceof Reading.Read<T> read ? read.remark() : Optional.of("refused");
+    return reading instanceof Reading.Read<T> read
+        ? read.remark().map(Message::toString)
+        : Optional.of("refused");
   }
 
   @ParameterizedTest
@@ -151,7 +154,7 @@ class HeaderTest {
         RunsSheet.SCHEMA.columns().stream()
             .anyMatch(column -> Words.key(column.name()).equals(Words.key(event.label())));
     if (!isColumn) {
-      assertThat(Likely.column(RunsSheet.SCHEMA, Set.of(), event.label()))
+      assertThat(Likely.column(RunsSheet.SCHEMA, Set.of(), event.label()).map(Message::toString))
           .hasValue("times of events go into stopwatch.csv, there as event " + event.label());
     }
   }

@@ -11,6 +11,7 @@ import fairboil.analysis.plan.Wish;
 import fairboil.ingest.OpenedStudy;
 import fairboil.ingest.StudyException;
 import fairboil.ingest.StudyReader;
+import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.dimension.Dimension;
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.quantity.DecimalMark;
@@ -56,6 +57,9 @@ import picocli.CommandLine.Spec;
           + " --half-width \"15 s\" --out my-plan"
     })
 final class PlanCommand implements Callable<Integer> {
+
+  /** What is said of options holds no values, so that units do not matter. */
+  private static final Display ON_COMMAND_LINE = Display.in(DisplayUnits.METRIC);
 
   @Spec private CommandSpec spec;
   @Mixin private StudyParameter study;
@@ -237,7 +241,7 @@ final class PlanCommand implements Callable<Integer> {
       return OptionalDouble.of(read.value().value());
     }
     throw reading instanceof Reading.Refused<Quantity> no
-        ? wrong(option, no.problem() + "; " + no.remedy())
+        ? wrong(option, ON_COMMAND_LINE.say(no.problem()) + "; " + ON_COMMAND_LINE.say(no.remedy()))
         : wrong(option, "it must be a size with its unit, not below 0");
   }
 

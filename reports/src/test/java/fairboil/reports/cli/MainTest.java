@@ -89,7 +89,7 @@ class MainTest {
     assertThat(run("new", study).status()).isZero();
     Ended check = run("check", study);
     assertThat(check.status()).isEqualTo(1);
-    assertThat(check.out()).contains("it holds no run");
+    assertThat(check.out()).contains("there are no burns in runs.csv yet");
     Ended again = run("new", study);
     assertThat(again.status()).isEqualTo(4);
     assertThat(again.err()).contains("holds files already");

@@ -174,7 +174,7 @@ class UnreadCellsTest {
     write("study.csv", "setting,value\nstopwatch started at,match\n");
     Ended ended = print();
     assertThat(ended.status()).isEqualTo(1);
-    assertThat(ended.err()).contains("so the usual value, lit, was taken");
+    assertThat(ended.err()).contains("so the usual value, lit, was used");
     assertThat(text("run-sheet-a4.pdf"))
         .contains("Mend this before you use the sheet", "“match” is not one of the answers here");
   }
@@ -246,8 +246,8 @@ class UnreadCellsTest {
     assertThat(ended.status()).isEqualTo(1);
     assertThat(ended.err())
         .contains("study.csv, line 2, column value: error: confidence:")
-        .contains("so the usual value, 95 %, was taken", "2 errors");
-    assertThat(out.resolve("index.html")).content().contains("the usual value, 95 %, was taken");
+        .contains("so the usual value, 95 %, was used", "2 errors");
+    assertThat(out.resolve("index.html")).content().contains("the usual value, 95 %, was used");
   }
 
   @Test

@@ -36,7 +36,9 @@ class StudyTemplateTest {
     assertThat(study.findings())
         .singleElement()
         .satisfies(
-            finding -> assertThat(finding.problem().toString()).isEqualTo("it holds no run"));
+            finding ->
+                assertThat(finding.problem().toString())
+                    .isEqualTo("there are no burns in runs.csv yet"));
   }
 
   /** The example of each column is one that the column itself can read. */

@@ -2,6 +2,7 @@ package fairboil.ingest.grid.csv;
 
 import fairboil.ingest.finding.Finding;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.grid.ColumnNames;
 import fairboil.ingest.grid.Grid;
 import fairboil.ingest.grid.GridRow;
@@ -33,6 +34,12 @@ public final class CsvGrid {
   /** A number that can only have a decimal comma. */
   private static final Pattern DECIMAL_COMMA =
       Pattern.compile("(?<![\\d.,])(?:\\d+,(?:\\d{1,2}|\\d{4,})|0,\\d+)(?![\\d.,])");
+
+  private static final Template TOO_MUCH =
+      Template.of(
+          "reading ended here: a sheet may have 100,000 rows and 500,000 filled cells at most");
+  private static final Template LEAVE_OUT =
+      Template.of("leave out what does not belong to the study");
 
   private final Place place;
   private final TextLines lines;
@@ -127,10 +134,7 @@ public final class CsvGrid {
    */
   public static void checkLimits(Place place, int rows, long cells) throws UnreadableException {
     if (rows >= MAX_ROWS || cells > MAX_CELLS) {
-      throw new UnreadableException(
-          place,
-          "reading ended here: a sheet may have 100,000 rows and 500,000 filled cells at most",
-          "leave out what does not belong to the study");
+      throw new UnreadableException(place, TOO_MUCH.with(), LEAVE_OUT.with());
     }
   }
 

@@ -2,7 +2,9 @@ package fairboil.ingest.grid.csv;
 
 import com.opencsv.ICSVParser;
 import com.opencsv.RFC4180ParserBuilder;
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
 import fairboil.ingest.grid.TextLines;
 import fairboil.ingest.grid.UnreadableException;
@@ -109,7 +111,7 @@ public final class CsvRows {
     QuoteScan.State state = scan.feed(first.text());
     while (state == QuoteScan.State.QUOTED) {
       if (row.length() > MAX_CELL || !hasLine()) {
-        return giveUp(taken, "a quotation mark is opened on this line and never closed");
+        return giveUp(taken, RowSays.UNCLOSED);
       }
       Line next = ahead.removeFirst();
       taken.add(next);
@@ -118,12 +120,12 @@ public final class CsvRows {
       state = scan.feed(next.text());
     }
     if (state == QuoteScan.State.STRAY) {
-      return giveUp(taken, "a cell of this line goes on after its closing quotation mark");
+      return giveUp(taken, RowSays.GOES_ON);
     }
     return accept(parser.parseLine(row.toString()));
   }
 
-  private boolean giveUp(List<Line> taken, String problem) throws UnreadableException {
+  private boolean giveUp(List<Line> taken, Message problem) throws UnreadableException {
     for (int i = taken.size() - 1; i >= 0; i--) {
       ahead.addFirst(taken.get(i));
     }
@@ -131,28 +133,24 @@ public final class CsvRows {
     if (++unclosed > MAX_UNCLOSED) {
       throw new UnreadableException(
           place,
-          problem + ", as on " + MAX_UNCLOSED + " lines before it, so reading ended here",
-          "save the sheet as CSV with a spreadsheet program, which sets the quotation marks");
+          RowSays.ENDED.with(Argument.clause(problem), Argument.count(MAX_UNCLOSED)),
+          RowSays.SAVE_AS_CSV);
     }
     findings.add(
         Finding.error(
-            place,
-            problem + ", so the line was set aside",
-            "put the whole cell in quotation marks, and write each one inside it twice"));
+            place, RowSays.LINE_ASIDE.with(Argument.clause(problem)), RowSays.QUOTE_CELL));
     return false;
   }
 
   private boolean accept(String[] row) throws UnreadableException {
     Place place = Place.of(lines.place().file(), first.number());
     if (row.length > MAX_COLUMNS) {
-      throw new UnreadableException(
-          place, "this row has more than 1,000 cells, the most that are read", "leave some out");
+      throw new UnreadableException(place, RowSays.TOO_MANY_CELLS, RowSays.LEAVE_SOME_OUT);
     }
     String[] trimmed = new String[row.length];
     for (int i = 0; i < row.length; i++) {
       if (row[i].length() > MAX_CELL) {
-        throw new UnreadableException(
-            place, "a cell of this row is longer than 64 KiB, the most that is read", "shorten it");
+        throw new UnreadableException(place, RowSays.CELL_TOO_LONG, RowSays.SHORTEN);
       }
       trimmed[i] = row[i].strip();
     }

@@ -1,5 +1,8 @@
 package fairboil.ingest.grid.workbook;
 
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -13,10 +16,26 @@ import org.dhatim.fastexcel.reader.CellType;
  *
  * @param text the text; empty if the cell holds nothing that can be used
  * @param shown what the cell shows, were it an error
- * @param problem what is wrong with the cell, a clause
- * @param remedy what to do about it, a clause; empty if nothing need be done
+ * @param problem what is wrong with the cell
+ * @param remedy what to do about it; empty if nothing need be done
  */
-record CellText(String text, String shown, Optional<String> problem, String remedy) {
+record CellText(String text, String shown, Optional<Message> problem, Message remedy) {
+
+  private static final Template NO_RESULT =
+      Template.of("this cell holds a formula without its result, so it was read as empty");
+  private static final Template SAVE_AGAIN =
+      Template.of("open the workbook in a spreadsheet program and save it again");
+  private static final Template SHOWS_ERROR =
+      Template.of("this cell shows {cell}, so it was read as empty");
+  private static final Template CORRECT_FORMULA =
+      Template.of("correct its formula, or empty the cell if there is no value");
+  private static final Template TOO_LARGE =
+      Template.of("the number of this cell is too large, so it was read as empty");
+  private static final Template CHECK = Template.of("check it");
+  private static final Template NO_DATE =
+      Template.of("this cell is shown as a date or time but holds {name}, so it was read as empty");
+  private static final Template FORMAT_AS_NUMBER =
+      Template.of("give the cell a number format, or type the date again");
 
   private static final Pattern ERROR =
       Pattern.compile("#(?:N/A|[A-Z0-9_/]+[!?])|#(?:SPILL|CALC|FIELD|BLOCKED|UNKNOWN)!?");
@@ -31,11 +50,11 @@ record CellText(String text, String shown, Optional<String> problem, String reme
   private static final CellText NOTHING = read("");
 
   private static CellText read(String text) {
-    return new CellText(text, text, Optional.empty(), "");
+    return new CellText(text, text, Optional.empty(), Message.NONE);
   }
 
-  private static CellText unread(String problem, String remedy) {
-    return new CellText("", "", Optional.of(problem), remedy);
+  private static CellText unread(Message problem, Template remedy) {
+    return new CellText("", "", Optional.of(problem), remedy.with());
   }
 
   /** The text of a cell of a workbook whose dates count from 1904 or not. */
@@ -43,9 +62,7 @@ record CellText(String text, String shown, Optional<String> problem, String reme
     CellType type = cell.getType();
     Object value = cell.getValue();
     if (type == CellType.FORMULA && cell.getRawValue() == null) {
-      return unread(
-          "this cell holds a formula without its result, so it was taken as empty",
-          "open the workbook in a spreadsheet program and save it again");
+      return unread(NO_RESULT.with(), SAVE_AGAIN);
     }
     if (value instanceof BigDecimal) {
       return number(Double.parseDouble(cell.getRawValue()), cell, from1904);
@@ -68,29 +85,22 @@ record CellText(String text, String shown, Optional<String> problem, String reme
 
   // #N/A is how people say in a spreadsheet that there is no value.
   private static CellText error(String text) {
-    String shown = text.length() > 40 ? text.substring(0, 37) + "..." : text;
     return new CellText(
         "",
         text,
-        Optional.of("this cell shows \u201c" + shown + "\u201d, so it was taken as empty"),
-        text.equals("#N/A") ? "" : "mend its formula, or empty the cell if there is no value");
+        Optional.of(SHOWS_ERROR.with(Argument.cell(text))),
+        text.equals("#N/A") ? Message.NONE : CORRECT_FORMULA.with());
   }
 
   private static CellText number(double value, Cell cell, boolean from1904) {
     FormatCode format = FormatCode.of(cell.getDataFormatString());
     if (!Double.isFinite(value)) {
-      return unread("the number of this cell is too large, so it was taken as empty", "check it");
+      return unread(TOO_LARGE.with(), CHECK);
     }
     if (format.showsDate() || format.showsTime()) {
       return Serial.text(value, format, from1904)
           .map(CellText::read)
-          .orElseGet(
-              () ->
-                  unread(
-                      "this cell is shown as a date or time but holds "
-                          + plain(value, 0)
-                          + ", so it was taken as empty",
-                      "give the cell a number format, or type the date again"));
+          .orElseGet(() -> unread(NO_DATE.with(Argument.name(plain(value, 0))), FORMAT_AS_NUMBER));
     }
     String number =
         format.isPercent()

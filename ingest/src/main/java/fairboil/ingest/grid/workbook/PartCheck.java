@@ -1,7 +1,9 @@
 package fairboil.ingest.grid.workbook;
 
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.grid.UnreadableException;
+import fairboil.ingest.grid.csv.RowSays;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -33,6 +35,9 @@ final class PartCheck {
 
   private static final Pattern CELL = Pattern.compile("\\$?[A-Za-z]{1,3}\\$?\\d{1,7}");
   private static final Pattern SHARED_TEXT = Pattern.compile("\\s*\\d{1,7}\\s*");
+
+  private static final Template TOO_LONG =
+      Template.of("a text of this workbook is longer than 64 KiB, the most that is read");
 
   private final Place place;
   private final Set<String> names = new HashSet<>();
@@ -116,10 +121,7 @@ final class PartCheck {
 
   private void take(XMLStreamReader reader) throws UnreadableException {
     if (text.length() + reader.getTextLength() > LONGEST_TEXT) {
-      throw new UnreadableException(
-          place,
-          "a text of this workbook is longer than 64 KiB, the most that is read",
-          "shorten it");
+      throw new UnreadableException(place, TOO_LONG.with(), RowSays.SHORTEN);
     }
     text.append(reader.getTextCharacters(), reader.getTextStart(), reader.getTextLength());
   }

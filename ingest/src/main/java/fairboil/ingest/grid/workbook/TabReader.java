@@ -1,9 +1,13 @@
 package fairboil.ingest.grid.workbook;
 
+import fairboil.ingest.finding.Argument;
 import fairboil.ingest.finding.Finding;
+import fairboil.ingest.finding.Message;
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.grid.ColumnNames;
 import fairboil.ingest.grid.UnreadableException;
+import fairboil.ingest.grid.csv.RowSays;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Iterator;
@@ -19,6 +23,13 @@ final class TabReader {
   private static final int MAX_COLUMNS = 1_000;
   private static final int MAX_CELL = 1 << 16;
   private static final int MAX_ROW = 1 << 20;
+
+  private static final Template MERGED =
+      Template.of("what stands in the merged cells {list} was read for each of their rows");
+  private static final Template MANY_MERGED =
+      Template.of(
+          "what stands in the merged cells {list} and others was read for each of their rows");
+  private static final Template UNMERGE = Template.of("unmerge them if it does not hold for each");
 
   private final Place place;
   private final boolean from1904;
@@ -80,8 +91,7 @@ final class TabReader {
 
   private static void pad(List<String> cells, int width, Place line) throws UnreadableException {
     if (width >= MAX_COLUMNS) {
-      throw new UnreadableException(
-          line, "this row has more than 1,000 cells, the most that are read", "leave some out");
+      throw new UnreadableException(line, RowSays.TOO_MANY_CELLS, RowSays.LEAVE_SOME_OUT);
     }
     while (cells.size() < width) {
       cells.add("");
@@ -95,32 +105,24 @@ final class TabReader {
     }
     read.problem().ifPresent(problem -> findings.add(finding(problem, read, column, line)));
     if (read.text().length() > MAX_CELL) {
-      throw new UnreadableException(
-          line, "a cell of this row is longer than 64 KiB, the most that is read", "shorten it");
+      throw new UnreadableException(line, RowSays.CELL_TOO_LONG, RowSays.SHORTEN);
     }
     return read.text();
   }
 
-  private static Finding finding(String problem, CellText read, int column, Place line) {
+  private static Finding finding(Message problem, CellText read, int column, Place line) {
     Place cell = line.column(ColumnNames.LETTERS.of(column, ""));
     return read.remedy().isEmpty()
-        ? Finding.note(cell, problem, "")
+        ? Finding.note(cell, problem, Message.NONE)
         : Finding.error(cell, problem, read.remedy());
   }
 
   private void tellMerged() {
     List<String> filled = merges.filled();
     if (!filled.isEmpty()) {
-      String some = String.join(", ", filled.subList(0, Math.min(5, filled.size())));
-      String others = filled.size() > 5 ? " and others" : "";
-      findings.add(
-          Finding.note(
-              place,
-              "what stands in the merged cells "
-                  + some
-                  + others
-                  + " was taken to hold for each of their rows",
-              "unmerge them if it does not"));
+      List<Argument> some = filled.stream().limit(5).map(Argument::word).toList();
+      Template merged = filled.size() > 5 ? MANY_MERGED : MERGED;
+      findings.add(Finding.note(place, merged.with(Argument.list(some)), UNMERGE.with()));
     }
   }
 

@@ -1,6 +1,7 @@
 package fairboil.ingest.grid.workbook;
 
 import fairboil.ingest.finding.Place;
+import fairboil.ingest.finding.Template;
 import fairboil.ingest.grid.SourceBytes;
 import fairboil.ingest.grid.UnreadableException;
 import java.io.BufferedInputStream;
@@ -40,6 +41,14 @@ final class Unpacking {
   private static final byte[] OLD_KIND = {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0};
 
   private static final byte[] LOCKED = "EncryptedPackage".getBytes(StandardCharsets.UTF_16LE);
+
+  private static final Template LOCKED_WORKBOOK =
+      Template.of("this workbook is locked with a password");
+  private static final Template SAVE_UNLOCKED = Template.of("save it without one");
+  private static final Template TOO_LARGE =
+      Template.of("this workbook is larger than 64 MB once unpacked, the most that is read");
+  private static final Template LEAVE_OUT =
+      Template.of("leave out what does not belong to the study, such as pictures and logs");
 
   private final Place place;
   private final PartCheck check;
@@ -90,9 +99,8 @@ final class Unpacking {
     in.reset();
     if (Arrays.equals(head, OLD_KIND)) {
       throw isLocked(in.readAllBytes())
-          ? new UnreadableException(
-              place, "this workbook is locked with a password", "save it without one")
-          : Damaged.otherKind(place, "a workbook of the old kind (.xls)");
+          ? new UnreadableException(place, LOCKED_WORKBOOK.with(), SAVE_UNLOCKED.with())
+          : Damaged.otherKind(place, Damaged.OLD_KIND);
     }
     if (head.length < OLD_KIND.length || head[0] != 'P' || head[1] != 'K') {
       throw Damaged.noWorkbook(place);
@@ -139,10 +147,7 @@ final class Unpacking {
     for (int read = part.read(buffer); read >= 0; read = part.read(buffer)) {
       unpacked += read;
       if (unpacked > MAX_UNPACKED) {
-        throw new UnreadableException(
-            place,
-            "this workbook is larger than 64 MB once unpacked, the most that is read",
-            "leave out what does not belong to the study, such as pictures and logs");
+        throw new UnreadableException(place, TOO_LARGE.with(), LEAVE_OUT.with());
       }
       if (needed) {
         bytes.write(buffer, 0, read);
@@ -154,10 +159,10 @@ final class Unpacking {
   private void refuseOtherKind(String name, byte[] part) throws UnreadableException {
     if (name.equals("mimetype")
         && new String(part, StandardCharsets.US_ASCII).contains("opendocument")) {
-      throw Damaged.otherKind(place, "an OpenDocument workbook (.ods)");
+      throw Damaged.otherKind(place, Damaged.OPEN_DOCUMENT);
     }
     if (name.equals("xl/workbook.bin")) {
-      throw Damaged.otherKind(place, "a binary workbook (.xlsb)");
+      throw Damaged.otherKind(place, Damaged.BINARY);
     }
   }
 }

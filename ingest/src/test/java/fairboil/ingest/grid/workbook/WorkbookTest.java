@@ -169,11 +169,11 @@ class WorkbookTest {
     assertThat(grid.findings())
         .extracting(Finding::toString)
         .containsExactly(
-            "study.xlsx!runs, cell E3: note: this cell shows “#N/A”, so it was taken as empty.",
-            "study.xlsx!runs, cell F3: error: this cell shows “#DIV/0!”, so it was taken as empty."
-                + " Mend its formula, or empty the cell if there is no value.",
+            "study.xlsx!runs, cell E3: note: this cell shows “#N/A”, so it was read as empty.",
+            "study.xlsx!runs, cell F3: error: this cell shows “#DIV/0!”, so it was read as empty."
+                + " Correct its formula, or empty the cell if there is no value.",
             "study.xlsx!runs, cell G3: error: this cell holds a formula without its result, so it"
-                + " was taken as empty. Open the workbook in a spreadsheet program and save it"
+                + " was read as empty. Open the workbook in a spreadsheet program and save it"
                 + " again.");
   }
 
@@ -232,8 +232,8 @@ class WorkbookTest {
     assertThat(grid.findings())
         .singleElement()
         .hasToString(
-            "study.xlsx!runs: note: what stands in the merged cells B3:B6 was taken to hold for"
-                + " each of their rows. Unmerge them if it does not.");
+            "study.xlsx!runs: note: what stands in the merged cells B3:B6 was read for each of"
+                + " their rows. Unmerge them if it does not hold for each.");
   }
 
   @Test
