@@ -46,7 +46,8 @@ final class BuildTable {
           Finding.error(
               row.place(BuildsSheet.BUILD),
               TableSays.SAME_BUILD.with(
-                  Argument.cell(name), TableSays.line(Objects.requireNonNull(builds.get(name)).row().place())),
+                  Argument.cell(name),
+                  TableSays.line(Objects.requireNonNull(builds.get(name)).row().place())),
               TableSays.NAME_BUILDS));
       return;
     }

@@ -113,8 +113,8 @@ public final class QuantityText {
   }
 
   private static Optional<Message> usMeasure(Optional<Unit> unit) {
-    return unit.filter(US_MEASURES::containsKey)
-        .map(measure -> ReadingSays.US_MEASURE.with(Argument.word(US_MEASURES.get(measure))));
+    return unit.flatMap(measure -> Optional.ofNullable(US_MEASURES.get(measure)))
+        .map(name -> ReadingSays.US_MEASURE.with(Argument.word(name)));
   }
 
   private static Quantity in(List<Dimension> wanted, Amount amount) {
