@@ -98,7 +98,7 @@ class FewDataPageTest {
   void oneBuildBurntThrice() throws IOException, StudyException {
     assertThat(page(of(1, 3), ""))
         .contains("1 build: no line can be drawn through 1 point")
-        .contains("One build only, so this is about that stove and not about others like it");
+        .contains("Only one build, so this is about that stove and not about others like it");
   }
 
   @Test
