@@ -246,7 +246,7 @@ class UnreadCellsTest {
     assertThat(ended.status()).isEqualTo(1);
     assertThat(ended.err())
         .contains("study.csv, line 2, column value: error: confidence:")
-        .contains("so the usual value, 95 %, was used", "1 error");
+        .contains("so the usual value, 95 %, was used", "2 errors");
     assertThat(out.resolve("index.html")).content().contains("the usual value, 95 %, was used");
   }
 
