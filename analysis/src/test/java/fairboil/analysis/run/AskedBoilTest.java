@@ -42,7 +42,8 @@ class AskedBoilTest {
 
     assertThat(boil.from()).contains(BoilTimeFrom.LOG);
     assertThat(boil.boilTime().orNaN()).isCloseTo(BURN.boiledAt - Burn.POT_ON, within(3.0));
-    assertThat(boil.stopwatchBoilTime().toString()).contains("the time marked for boil is in doubt");
+    assertThat(boil.stopwatchBoilTime().toString())
+        .contains("the time marked for boil is in doubt");
   }
 
   @Test

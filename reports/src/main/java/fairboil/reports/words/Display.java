@@ -9,7 +9,6 @@ import fairboil.ingest.finding.Fix;
 import fairboil.ingest.finding.Message;
 import fairboil.ingest.quantity.Unit;
 import java.util.Map;
-import java.util.regex.Pattern;
 
 /**
  * Numbers as people read them: in their units, with the digits that their uncertainty leaves.
@@ -25,9 +24,6 @@ public final class Display {
   private static final int MOST_DIGITS = 6;
 
   private static final char MINUS = '\u2212';
-
-  private static final Pattern TEMPERATURES =
-      Pattern.compile("(?<![\\w.])([-\u2212]?\\d+(?:\\.\\d+)?)[ \u00a0](°C|K)\\b");
 
   private final DisplayUnits units;
 
@@ -92,27 +88,6 @@ public final class Display {
         + " interval "
         + range(interval, measured.standardUncertainty(), measured.dimension())
         + ")";
-  }
-
-  /**
-   * A reason of the analysis with the temperatures in it, such as {@code 88.8 °C} or a fall of
-   * {@code 30 K}, in the units shown.
-   */
-  public String reason(String reason) {
-    if (units != DisplayUnits.US) {
-      return reason;
-    }
-    return TEMPERATURES
-        .matcher(reason)
-        .replaceAll(
-            found -> {
-              double held = Double.parseDouble(found.group(1).replace(MINUS, '-'));
-              boolean point = found.group(2).equals("°C");
-              return value(
-                  held,
-                  found.group(1).contains(".") ? 0.2 : 2,
-                  point ? Dimension.TEMPERATURE : Dimension.TEMPERATURE_DIFFERENCE);
-            });
   }
 
   /** A message in words, its values in the units shown. */

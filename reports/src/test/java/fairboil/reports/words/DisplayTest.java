@@ -7,6 +7,9 @@ import fairboil.analysis.figure.Interval;
 import fairboil.analysis.figure.Measured;
 import fairboil.ingest.choice.DisplayUnits;
 import fairboil.ingest.dimension.Dimension;
+import fairboil.ingest.finding.Argument;
+import fairboil.ingest.finding.Message;
+import fairboil.ingest.finding.Template;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,15 +33,21 @@ class DisplayTest {
   }
 
   @Test
-  void reasonsTellTemperaturesInTheUnitsShown() {
-    String reason = "the water held 88.8 °C at most";
-    assertThat(Display.in(DisplayUnits.METRIC).reason(reason)).isEqualTo(reason);
-    assertThat(Display.in(DisplayUnits.US).reason("held 88.8 °C at most, and −18.0 °C outside"))
-        .isEqualTo("held 191.8 °F at most, and −0.4 °F outside");
-    assertThat(Display.in(DisplayUnits.US).reason("fell by 30 K before it boiled"))
-        .isEqualTo("fell by 54 °F before it boiled");
-    assertThat(Display.in(DisplayUnits.US).reason("no 2 Kenyan K3")).isEqualTo("no 2 Kenyan K3");
+  void messagesAreShownInTheUnitsOfTheStudy() {
+    Message message =
+        HELD.with(
+            Argument.value(88.8, 0.2, Dimension.TEMPERATURE),
+            Argument.value(30, 2, Dimension.TEMPERATURE_DIFFERENCE),
+            Argument.typed(0.0381, 0.0005, Dimension.LENGTH),
+            Argument.typed(343, 1, Dimension.DURATION));
+    assertThat(Display.in(DisplayUnits.METRIC).say(message))
+        .isEqualTo("held 88.8 °C, fell by 30 °C; type 38.1 mm or 5m43s");
+    assertThat(Display.in(DisplayUnits.US).say(message))
+        .isEqualTo("held 191.8 °F, fell by 54 °F; type 1.50 in or 5m43s");
   }
+
+  private static final Template HELD =
+      Template.of("held {value}, fell by {value}; type {typed} or {typed}");
 
   @Test
   void pressureAndBurningRateHaveUnitsOfTheirOwnInUsUnits() {
